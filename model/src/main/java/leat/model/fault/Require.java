@@ -1,0 +1,68 @@
+package leat.model.fault;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** The checks that compact constructors share. Each throws {@link InvalidValueException} and names the thing. */
+public final class Require {
+
+    private Require() {}
+
+    /** Refuses null, which only a reader of files or a caller from outside can bring. */
+    public static void present(String thing, String field, @Nullable Object value) {
+        if (value == null) {
+            throw new InvalidValueException(thing, field, "missing", "given");
+        }
+    }
+
+    public static void finite(String thing, String field, double value) {
+        if (!Double.isFinite(value)) {
+            throw new InvalidValueException(thing, field, String.valueOf(value), "a finite number");
+        }
+    }
+
+    public static <T extends Comparable<? super T>> void moreThan(String thing, String field, T value, T bound) {
+        present(thing, field, value);
+        if (value.compareTo(bound) <= 0) {
+            throw new InvalidValueException(thing, field, value.toString(), "more than " + bound);
+        }
+    }
+
+    public static <T extends Comparable<? super T>> void atLeast(String thing, String field, T value, T bound) {
+        present(thing, field, value);
+        if (value.compareTo(bound) < 0) {
+            throw new InvalidValueException(thing, field, value.toString(), "at least " + bound);
+        }
+    }
+
+    /** Text that a person can read back: not blank, no control characters, at most 80 characters, no space at its ends. */
+    public static void name(String thing, String value) {
+        present(thing, "name", value);
+        boolean control = value.codePoints().anyMatch(Character::isISOControl);
+        if (value.isBlank() || control || value.length() > 80 || !value.strip().equals(value)) {
+            throw new InvalidValueException(
+                    thing, "name", "'" + value + "'", "1 to 80 printable characters without a space at either end");
+        }
+    }
+
+    /** The things sorted by id, as an immutable list; two with the same id are refused. */
+    public static <T, K extends Comparable<? super K>> List<T> unique(
+            String thing, Collection<? extends T> things, Function<? super T, ? extends K> id) {
+        present(thing, "list", things);
+        List<T> sorted = new ArrayList<>(things);
+        sorted.forEach(one -> present(thing, "entry", one));
+        sorted.sort(Comparator.comparing(id));
+        for (int i = 1; i < sorted.size(); i++) {
+            K key = id.apply(sorted.get(i));
+            if (Objects.equals(key, id.apply(sorted.get(i - 1)))) {
+                throw new InvalidValueException(thing + " " + key, "id", "used twice", "unique among its kind");
+            }
+        }
+        return List.copyOf(sorted);
+    }
+}

@@ -1,0 +1,31 @@
+package leat.model.id;
+
+/**
+ * The name of a thing in the plan: what the user wrote, unique among its kind. Ids are sorted by kind, then in natural
+ * order, so that R2 stands before R10.
+ */
+public sealed interface Id extends Comparable<Id>
+        permits UpstreamId,
+                BackflowId,
+                ManifoldId,
+                ZoneId,
+                HeadId,
+                BibId,
+                SurfaceId,
+                ObstacleId,
+                ServiceId,
+                DigZoneId,
+                LineId,
+                SegmentId {
+
+    String name();
+
+    /** The trade's word for what is named, such as {@code head}. */
+    String kind();
+
+    @Override
+    default int compareTo(Id other) {
+        int byKind = kind().compareTo(other.kind());
+        return byKind != 0 ? byKind : NaturalOrder.compare(name(), other.name());
+    }
+}

@@ -1,0 +1,58 @@
+package leat.model.plan;
+
+import java.util.List;
+import leat.model.id.PipeId;
+import leat.model.id.SegmentId;
+import leat.model.quantity.Length;
+import leat.model.site.Phase;
+import leat.model.trench.TrenchSegment;
+
+/** A piece of trench. */
+public final class TrenchPart extends Part {
+
+    private final String name;
+    private final Path route;
+    private final Fields fields;
+
+    TrenchPart(String name, Path route, Fields fields) {
+        this.name = name;
+        this.route = route;
+        this.fields = fields;
+    }
+
+    /** From finished grade to its bottom. */
+    public TrenchPart depth(Length depth) {
+        return set("depth", depth);
+    }
+
+    /** Names of the pipes that lie in it. */
+    public TrenchPart holds(String... pipes) {
+        return set("holds", List.of(pipes));
+    }
+
+    public TrenchPart byHand() {
+        return set("byHand", true);
+    }
+
+    public TrenchPart phase(Phase phase) {
+        return set("phase", phase);
+    }
+
+    private TrenchPart set(String field, Object value) {
+        return new TrenchPart(name, route, fields.with(field, value));
+    }
+
+    @Override
+    void addTo(YardDraft draft) {
+        if (draft.has("trench " + name, fields, "depth")) {
+            List<?> pipes = fields.get("holds", List.of(), List.class);
+            draft.trench(new TrenchSegment(
+                    new SegmentId(name),
+                    route.in(draft.units()),
+                    fields.get("depth", Length.class),
+                    pipes.stream().map(pipe -> new PipeId((String) pipe)).toList(),
+                    fields.get("byHand", false, Boolean.class),
+                    fields.get("phase", Phase.NOW, Phase.class)));
+        }
+    }
+}

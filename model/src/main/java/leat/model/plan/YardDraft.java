@@ -1,0 +1,203 @@
+package leat.model.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leat.model.catalog.Additions;
+import leat.model.catalog.HeadFamily;
+import leat.model.catalog.RuleLimit;
+import leat.model.fault.UnfinishedException;
+import leat.model.id.ValveId;
+import leat.model.quantity.UnitSystem;
+import leat.model.site.DigZone;
+import leat.model.site.ExistingService;
+import leat.model.site.Ground;
+import leat.model.site.LimitLine;
+import leat.model.site.Obstacle;
+import leat.model.site.SpotLevel;
+import leat.model.site.Surface;
+import leat.model.site.Survey;
+import leat.model.site.Terrain;
+import leat.model.trench.TrenchSegment;
+import leat.model.water.BackflowPreventer;
+import leat.model.water.Head;
+import leat.model.water.HoseBib;
+import leat.model.water.Lateral;
+import leat.model.water.Main;
+import leat.model.water.Manifold;
+import leat.model.water.Source;
+import leat.model.water.WaterSystem;
+import leat.model.water.Zone;
+
+/** Collects what parts turn into, in any order; {@link #build} checks the whole. Used once. */
+final class YardDraft {
+
+    private final Yard before;
+    private final List<String> complaints = new ArrayList<>();
+    private Optional<Survey> survey;
+    private final List<SpotLevel> asItIs;
+    private final List<SpotLevel> finished;
+    private final List<Surface> surfaces;
+    private final List<Obstacle> obstacles;
+    private final List<ExistingService> services;
+    private final List<DigZone> digZones;
+    private final List<LimitLine> limitLines;
+    private final List<Source> sources;
+    private final List<BackflowPreventer> backflows;
+    private final List<Manifold> manifolds;
+    private final List<Head> heads;
+    private final List<Zone> zones;
+    private final List<HoseBib> bibs;
+    private final List<TrenchSegment> trenches;
+    private final List<HeadFamily> families;
+    private final List<RuleLimit> limits;
+    private final PipeDrafts pipes = new PipeDrafts(this);
+
+    private YardDraft(Yard before) {
+        this.before = before;
+        Terrain terrain = before.terrain();
+        WaterSystem water = before.water();
+        survey = terrain.survey();
+        asItIs = new ArrayList<>(terrain.ground().asItIs());
+        finished = new ArrayList<>(terrain.ground().finished());
+        surfaces = new ArrayList<>(terrain.surfaces());
+        obstacles = new ArrayList<>(terrain.obstacles());
+        services = new ArrayList<>(terrain.services());
+        digZones = new ArrayList<>(terrain.digZones());
+        limitLines = new ArrayList<>(terrain.limitLines());
+        sources = new ArrayList<>(water.sources());
+        backflows = new ArrayList<>(water.backflows());
+        manifolds = new ArrayList<>(water.manifolds());
+        heads = new ArrayList<>(water.heads());
+        zones = new ArrayList<>(water.zones());
+        bibs = new ArrayList<>(water.bibs());
+        trenches = new ArrayList<>(before.trenches());
+        families = new ArrayList<>(before.additions().heads());
+        limits = new ArrayList<>(before.additions().limits());
+    }
+
+    static YardDraft of(Yard before) {
+        return new YardDraft(before);
+    }
+
+    YardDraft add(List<Part> parts) {
+        parts.forEach(part -> part.addTo(this));
+        return this;
+    }
+
+    UnitSystem units() {
+        return before.units();
+    }
+
+    PipeDrafts pipes() {
+        return pipes;
+    }
+
+    void complain(String complaint) {
+        complaints.add(complaint);
+    }
+
+    /** Whether the fields have all that the thing needs; complains of what they lack. */
+    boolean has(String thing, Fields fields, String... required) {
+        List<String> missing = fields.missing(List.of(required));
+        if (!missing.isEmpty()) {
+            complain(thing + ": missing " + String.join(" and ", missing));
+        }
+        return missing.isEmpty();
+    }
+
+    void survey(Survey one) {
+        if (survey.isPresent()) {
+            complain("traverse: the yard has one already");
+        }
+        survey = Optional.of(one);
+    }
+
+    void level(SpotLevel level, boolean isFinished) {
+        (isFinished ? finished : asItIs).add(level);
+    }
+
+    void surface(Surface surface) {
+        surfaces.add(surface);
+    }
+
+    void obstacle(Obstacle obstacle) {
+        obstacles.add(obstacle);
+    }
+
+    void service(ExistingService service) {
+        services.add(service);
+    }
+
+    void digZone(DigZone zone) {
+        digZones.add(zone);
+    }
+
+    void limitLine(LimitLine line) {
+        limitLines.add(line);
+    }
+
+    void source(Source source) {
+        sources.add(source);
+    }
+
+    void backflow(BackflowPreventer backflow) {
+        backflows.add(backflow);
+    }
+
+    void manifold(Manifold manifold) {
+        manifolds.add(manifold);
+    }
+
+    void head(Head head) {
+        heads.add(head);
+    }
+
+    void zone(Zone zone) {
+        zones.add(zone);
+    }
+
+    void bib(HoseBib bib) {
+        bibs.add(bib);
+    }
+
+    void trench(TrenchSegment trench) {
+        trenches.add(trench);
+    }
+
+    void family(HeadFamily family) {
+        families.add(family);
+    }
+
+    void limit(RuleLimit limit) {
+        limits.add(limit);
+    }
+
+    Yard build() {
+        WaterSystem water = before.water();
+        List<ValveId> valves = manifolds.stream()
+                .flatMap(manifold -> manifold.valves().stream())
+                .map(valve -> valve.id())
+                .toList();
+        pipes.resolve(sources.stream().map(Source::id).toList(), valves, water.main(), water.laterals());
+        throwIfUnfinished();
+        Main main = pipes.mainWith(water.main());
+        List<Lateral> laterals = pipes.lateralsWith(water.laterals(), zones);
+        throwIfUnfinished();
+        return new Yard(
+                before.name(),
+                before.units(),
+                before.edition(),
+                new Terrain(survey, new Ground(asItIs, finished), surfaces, obstacles, services, digZones, limitLines),
+                new WaterSystem(sources, backflows, main, manifolds, heads, zones, laterals, bibs),
+                trenches,
+                before.planned(),
+                new Additions(families, limits));
+    }
+
+    private void throwIfUnfinished() {
+        if (!complaints.isEmpty()) {
+            throw new UnfinishedException(complaints);
+        }
+    }
+}

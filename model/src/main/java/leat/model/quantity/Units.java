@@ -1,0 +1,141 @@
+package leat.model.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leat.model.fault.InvalidValueException;
+
+/** Reads and prints quantities. Writing is exact, for documents; showing is rounded, for people. */
+public final class Units {
+
+    private static final int MOST_DIGITS = 12;
+
+    /** A number, perhaps a fraction or a whole with a fraction, and its unit. */
+    private static final Pattern TERM = Pattern.compile(
+            "\\s*([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)(?:(?:\\s+(\\d+))?/(\\d+))?\\s*(ft2|m2|m3/s|[^\\s\\d.+-][^\\s\\d]*)?\\s*");
+
+    private Units() {}
+
+    /**
+     * Reads one figure, such as {@code 62 psi}, {@code 3/4 in}, {@code 1 1/2 in}; a length may be the sum of feet and
+     * inches, such as {@code 12 ft 6 in} or {@code 12' 6"}.
+     *
+     * @throws InvalidValueException if the text is no figure or its unit is not one of the dimension
+     */
+    public static Quantity parse(Dimension dimension, String text) {
+        Matcher matcher = TERM.matcher(text);
+        double si = 0;
+        int end = 0;
+        while (end < text.length()) {
+            matcher.region(end, text.length());
+            boolean another = end > 0;
+            if (!matcher.lookingAt() || (another && !mayFollow(matcher, dimension))) {
+                throw notRead(dimension, text);
+            }
+            double term = number(matcher, dimension, text)
+                    * unit(dimension, matcher.group(4), text).factor();
+            // "-3 ft 6 in" means minus the whole of it
+            si += another && text.strip().startsWith("-") ? -term : term;
+            end = matcher.end();
+        }
+        if (end == 0 || !Double.isFinite(si)) {
+            throw notRead(dimension, text);
+        }
+        return dimension.of(si);
+    }
+
+    /** Only lengths are sums, and only the first of their terms has a sign. */
+    private static boolean mayFollow(Matcher matcher, Dimension dimension) {
+        return dimension == Dimension.LENGTH
+                && Character.isDigit(matcher.group(1).charAt(0));
+    }
+
+    private static double number(Matcher matcher, Dimension dimension, String text) {
+        double first = Double.parseDouble(matcher.group(1));
+        if (matcher.group(3) == null) {
+            return first;
+        }
+        double below = Double.parseDouble(matcher.group(3));
+        if (below == 0) {
+            throw notRead(dimension, text);
+        }
+        if (matcher.group(2) == null) {
+            return first / below;
+        }
+        return first + Math.copySign(Double.parseDouble(matcher.group(2)) / below, first);
+    }
+
+    private static Unit unit(Dimension dimension, String symbol, String text) {
+        return Unit.find(dimension, symbol == null ? "" : symbol).orElseThrow(() -> notRead(dimension, text));
+    }
+
+    private static InvalidValueException notRead(Dimension dimension, String text) {
+        return new InvalidValueException(
+                dimension.label(),
+                "text",
+                "'" + text + "'",
+                "a number with one of these units: " + Unit.allowed(dimension));
+    }
+
+    /**
+     * The figure as a document keeps it: in the usual unit of the system if a decimal of at most 12 digits reads back
+     * to the same double, else in SI with as many digits as it takes.
+     */
+    public static String write(Quantity quantity, UnitSystem system) {
+        Unit usual = Unit.usual(quantity.dimension(), system);
+        double si = quantity.si();
+        BigDecimal exact = new BigDecimal(si / usual.factor());
+        for (int digits = 1; digits <= MOST_DIGITS; digits++) {
+            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            if (rounded.doubleValue() * usual.factor() == si) {
+                return withSymbol(plain(rounded), usual);
+            }
+        }
+        Unit base = Unit.base(quantity.dimension());
+        return withSymbol(plain(new BigDecimal(Double.toString(si))), base);
+    }
+
+    /** The figure as a person wants to read it, rounded to what matters on site. Never read back. */
+    public static String show(Quantity quantity, UnitSystem system) {
+        Unit usual = Unit.usual(quantity.dimension(), system);
+        return withSymbol(number(quantity, system), usual);
+    }
+
+    /** The figure alone, rounded, in the unit that {@link #symbol} names; for columns that carry the unit in their head. */
+    public static String number(Quantity quantity, UnitSystem system) {
+        Unit usual = Unit.usual(quantity.dimension(), system);
+        String text = String.format(
+                Locale.ROOT, "%." + decimals(quantity.dimension(), system) + "f", quantity.si() / usual.factor());
+        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+    }
+
+    /** The symbol of the unit that {@link #show} uses; empty for a count. */
+    public static String symbol(Dimension dimension, UnitSystem system) {
+        return Unit.usual(dimension, system).symbol();
+    }
+
+    private static int decimals(Dimension dimension, UnitSystem system) {
+        boolean us = system == UnitSystem.US;
+        return switch (dimension) {
+            case LENGTH, VELOCITY -> us ? 1 : 2;
+            case AREA -> us ? 0 : 1;
+            case PRESSURE -> us ? 1 : 0;
+            case FLOW -> us ? 2 : 1;
+            case PRECIPITATION -> us ? 2 : 1;
+            case ANGLE, COUNT -> 0;
+            case RATIO -> 1;
+        };
+    }
+
+    private static String withSymbol(String number, Unit unit) {
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    }
+
+    private static String plain(BigDecimal value) {
+        BigDecimal stripped = value.stripTrailingZeros();
+        return Math.abs(stripped.scale()) > 18 ? stripped.toString() : stripped.toPlainString();
+    }
+}

@@ -1,0 +1,28 @@
+package leat.model.trench;
+
+import java.util.List;
+import leat.model.fault.Require;
+import leat.model.geometry.Polyline;
+import leat.model.id.PipeId;
+import leat.model.id.SegmentId;
+import leat.model.quantity.Length;
+import leat.model.site.Phase;
+
+/**
+ * A piece of trench with the same contents all along.
+ *
+ * @param depth    from finished grade to its bottom, more than 0
+ * @param contents pipes that lie in it, sorted by id
+ * @param byHand   dug by hand, near roots or services
+ */
+public record TrenchSegment(
+        SegmentId id, Polyline route, Length depth, List<PipeId> contents, boolean byHand, Phase phase) {
+
+    public TrenchSegment {
+        Require.present("trench", "id", id);
+        Require.present("trench " + id, "route", route);
+        Require.moreThan("trench " + id, "depth", depth, Length.ZERO);
+        Require.present("trench " + id, "phase", phase);
+        contents = Require.unique("trench " + id + ", pipe", contents, pipe -> pipe);
+    }
+}

@@ -1,0 +1,56 @@
+package leat.model.water;
+
+import java.util.Optional;
+import leat.model.fault.InvalidValueException;
+import leat.model.fault.Require;
+import leat.model.geometry.Polyline;
+import leat.model.id.PipeId;
+import leat.model.id.UpstreamId;
+import leat.model.site.Phase;
+
+/**
+ * A run of pipe of one series and size. It starts at what feeds it: at a source, at a zone valve, or at the place of
+ * another run that is nearest to its own start.
+ *
+ * @param from     what feeds it
+ * @param route    from the upstream to the downstream end
+ * @param series   of the catalogue of pipes
+ * @param size     trade size; empty while it is still to be chosen
+ * @param existing lies there already
+ */
+public record PipeRun(
+        PipeId id,
+        UpstreamId from,
+        Polyline route,
+        String series,
+        Optional<String> size,
+        boolean existing,
+        Phase phase) {
+
+    public PipeRun {
+        Require.present("pipe", "id", id);
+        String thing = "pipe " + id;
+        Require.present(thing, "from", from);
+        Require.present(thing, "route", route);
+        Require.name(thing, series);
+        Require.present(thing, "size", size);
+        Require.present(thing, "phase", phase);
+        if (from.equals(id)) {
+            throw new InvalidValueException(thing, "from", "itself", "another pipe, a source or a valve");
+        }
+    }
+
+    /** Empty while the size is still to be chosen. */
+    public Optional<TradeSize> tradeSize() {
+        return size.map(one -> new TradeSize(series, one));
+    }
+
+    public PipeRun withSize(String newSize) {
+        return new PipeRun(id, from, route, series, Optional.of(newSize), existing, phase);
+    }
+
+    /** The same run before its size was chosen. */
+    public PipeRun withoutSize() {
+        return new PipeRun(id, from, route, series, Optional.empty(), existing, phase);
+    }
+}
