@@ -1,0 +1,9 @@
+package leat.calc.supply;
+
+/** Supply has nothing to choose: its limits are rules. */
+public record SupplyParameters() {
+
+    public static SupplyParameters defaults() {
+        return new SupplyParameters();
+    }
+}
