@@ -60,7 +60,8 @@ final class Boundaries {
                 .orShould()
                 .accessField(System.class, "in")
                 .orShould()
-                .callMethodWhere(target(nameMatching("printStackTrace")).and(target(owner(assignableTo(Throwable.class)))))
+                .callMethodWhere(
+                        target(nameMatching("printStackTrace")).and(target(owner(assignableTo(Throwable.class)))))
                 .because("a design must come out the same wherever it is computed, and a sweep computes millions");
     }
 
