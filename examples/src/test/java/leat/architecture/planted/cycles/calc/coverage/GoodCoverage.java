@@ -1,0 +1,5 @@
+package leat.architecture.planted.cycles.calc.coverage;
+
+import leat.architecture.planted.cycles.model.plan.BadPlan;
+
+record GoodCoverage(BadPlan plan) {}

@@ -1,0 +1,3 @@
+package leat.architecture.planted.document.document;
+
+public record Document(String text) {}

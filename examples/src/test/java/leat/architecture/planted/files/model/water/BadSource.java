@@ -1,0 +1,5 @@
+package leat.architecture.planted.files.model.water;
+
+import java.io.Reader;
+
+record BadSource(Reader reader) {}

@@ -1,0 +1,5 @@
+package leat.architecture.planted.jts.model.geometry;
+
+import org.locationtech.jts.geom.Geometry;
+
+record BadRegion(Geometry shape) {}

@@ -1,0 +1,3 @@
+package leat.architecture.planted.model.model.water;
+
+public record BadArray(double[] badRadiiM) {}

@@ -1,0 +1,6 @@
+package leat.architecture.planted.model.model.water;
+
+public enum GoodEnum {
+    LEFT,
+    RIGHT
+}

@@ -1,0 +1,6 @@
+package leat.architecture.planted.model.model.water;
+
+public sealed interface GoodSource {
+
+    record GoodMains(double pressurePa) implements GoodSource {}
+}

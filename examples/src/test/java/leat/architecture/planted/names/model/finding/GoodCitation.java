@@ -1,0 +1,3 @@
+package leat.architecture.planted.names.model.finding;
+
+public record GoodCitation(String book) {}

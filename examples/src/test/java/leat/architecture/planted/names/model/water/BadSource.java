@@ -1,0 +1,3 @@
+package leat.architecture.planted.names.model.water;
+
+public record BadSource(String name) {}

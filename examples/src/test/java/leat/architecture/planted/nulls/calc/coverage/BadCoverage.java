@@ -1,0 +1,3 @@
+package leat.architecture.planted.nulls.calc.coverage;
+
+record BadCoverage(String name) {}

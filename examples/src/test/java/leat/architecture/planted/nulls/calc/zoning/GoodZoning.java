@@ -1,0 +1,3 @@
+package leat.architecture.planted.nulls.calc.zoning;
+
+record GoodZoning(String name) {}

@@ -1,0 +1,5 @@
+package leat.architecture.planted.polyglot.model.water;
+
+import org.graalvm.polyglot.Value;
+
+record BadSource(Value value) {}

@@ -1,0 +1,3 @@
+package leat.architecture.planted.quantities.calc.coverage;
+
+public record BadResult(double wet) {}

@@ -1,0 +1,6 @@
+package leat.architecture.planted.quantities.calc.coverage;
+
+public interface Progress {
+
+    void goodAt(double fraction, String what);
+}

@@ -1,0 +1,3 @@
+package leat.architecture.planted.services.calc.zoning;
+
+public record GoodResult(int goodZones) {}

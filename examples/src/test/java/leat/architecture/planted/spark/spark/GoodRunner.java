@@ -1,0 +1,5 @@
+package leat.architecture.planted.spark.spark;
+
+import leat.architecture.planted.spark.library.Cluster;
+
+record GoodRunner(Cluster cluster) {}

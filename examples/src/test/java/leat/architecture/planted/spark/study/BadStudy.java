@@ -1,0 +1,5 @@
+package leat.architecture.planted.spark.study;
+
+import leat.architecture.planted.spark.library.Cluster;
+
+record BadStudy(Cluster cluster) {}
