@@ -1,6 +1,7 @@
 package leat.architecture;
 
 import static com.tngtech.archunit.core.domain.JavaModifier.FINAL;
+import static com.tngtech.archunit.core.domain.JavaModifier.PUBLIC;
 import static com.tngtech.archunit.core.domain.JavaModifier.STATIC;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static leat.architecture.Conditions.condition;
@@ -42,6 +43,7 @@ final class Shapes {
                 new Rule("model", Shapes::modelTypesCannotChange),
                 new Rule("services", Shapes::servicesHaveNoState),
                 new Rule("quantities", Shapes::quantitiesCrossTheEdge),
+                new Rule("kernels", Shapes::kernelsNameTheirUnits),
                 new Rule("geometry", Shapes::noGeometryLibraryInSignatures),
                 new Rule("nulls", Shapes::packagesAreNullMarked),
                 new Rule("names", Shapes::publicNamesAreUnique));
@@ -56,9 +58,9 @@ final class Shapes {
                 .arePublic()
                 .and()
                 .areNotAssignableTo(Throwable.class)
-                .should(condition("be records, enums, sealed interfaces or final, and never change", (type, events) -> {
+                .should(condition("be records, enums, sealed or final, and never change", (type, events) -> {
                     if (!isClosed(type)) {
-                        violation(events, type, "is neither record, enum, sealed interface nor final class");
+                        violation(events, type, "is neither record, enum, sealed nor final");
                     }
                     type.getFields().stream()
                             .filter(field -> !isConstant(field))
@@ -68,10 +70,9 @@ final class Shapes {
     }
 
     private static boolean isClosed(JavaClass type) {
-        boolean sealedInterface = type.isInterface() && type.reflect().isSealed();
         return type.isRecord()
                 || type.isEnum()
-                || sealedInterface
+                || type.reflect().isSealed()
                 || type.getModifiers().contains(FINAL);
     }
 
@@ -106,6 +107,22 @@ final class Shapes {
                 .doNotHaveSimpleName("Progress")
                 .should(haveNoneInSignatures(BARE_NUMBERS::contains, "take and give quantities, not bare numbers"))
                 .because("a number without its unit is taken for another one sooner or later");
+    }
+
+    /** Coordinates are plain x and y: the frame is in metres everywhere. */
+    private static ArchRule kernelsNameTheirUnits(String root) {
+        return classes()
+                .that()
+                .resideInAPackage(root + ".calc..internal..")
+                .and()
+                .arePublic()
+                .should(condition(
+                        "name the unit of every number that they take",
+                        (kernel, events) -> kernel.getCodeUnits().stream()
+                                .filter(unit -> unit.getModifiers().contains(PUBLIC))
+                                .flatMap(unit -> UnitNames.missing(unit.reflect()))
+                                .forEach(name -> violation(events, kernel, "does not say the unit of " + name))))
+                .because("inside there are no quantities to tell metres from millimetres");
     }
 
     private static ArchRule noGeometryLibraryInSignatures(String root) {
