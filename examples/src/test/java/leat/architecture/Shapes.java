@@ -161,6 +161,8 @@ final class Shapes {
                 .that()
                 .resideInAnyPackage(root + ".model..", root + ".calc..")
                 .and()
+                .resideOutsideOfPackage("..internal..")
+                .and()
                 .arePublic()
                 .and()
                 .areTopLevelClasses()
