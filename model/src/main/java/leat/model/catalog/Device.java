@@ -24,7 +24,7 @@ public record Device(
         Citation citation) {
 
     public Device {
-        Require.name("device", key);
+        Require.name("device", "key", key);
         Require.present("device " + key, "kind", kind);
         Require.present("device " + key, "title", title);
         Require.present("device " + key, "size", size);

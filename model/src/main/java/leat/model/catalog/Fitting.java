@@ -12,7 +12,7 @@ import leat.model.quantity.Ratio;
 public record Fitting(String key, String title, Ratio k, Citation citation) {
 
     public Fitting {
-        Require.name("fitting", key);
+        Require.name("fitting", "key", key);
         Require.present("fitting " + key, "title", title);
         Require.atLeast("fitting " + key, "k", k, Ratio.ZERO);
         Require.present("fitting " + key, "citation", citation);

@@ -28,7 +28,7 @@ public record HeadFamily(
         Citation citation) {
 
     public HeadFamily {
-        Require.name("head family", key);
+        Require.name("head family", "key", key);
         String thing = "head family " + key;
         Require.present(thing, "shape", shape);
         Require.present(thing, "jet", jet);

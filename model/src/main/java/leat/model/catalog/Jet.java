@@ -29,7 +29,7 @@ public record Jet(
         Require.moreThan("jet", "leastRadius", leastRadius, Length.ZERO);
         Require.moreThan("jet", "flow", flow, Flow.ZERO);
         Require.present("jet", "rule", rule);
-        Require.name("jet", profile);
+        Require.name("jet", "profile", profile);
         exponent("flowExponent", flowExponent);
         exponent("radiusExponent", radiusExponent);
         if (leastRadius.compareTo(radius) > 0) {

@@ -15,7 +15,7 @@ public record PipeSeries(String name, List<PipeSpec> sizes) {
 
     public PipeSeries {
         Require.name("pipe series", name);
-        List<PipeSpec> sorted = new ArrayList<>(sizes);
+        List<PipeSpec> sorted = new ArrayList<>(Require.entries("pipe series " + name, "sizes", sizes));
         sorted.sort(Comparator.comparing(PipeSpec::bore));
         sizes = List.copyOf(sorted);
         if (sizes.isEmpty()) {

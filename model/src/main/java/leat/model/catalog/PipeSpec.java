@@ -29,7 +29,7 @@ public record PipeSpec(
     public PipeSpec {
         Require.present("pipe spec", "size", size);
         String thing = "pipe spec " + size;
-        Require.name(thing, material);
+        Require.name(thing, "material", material);
         Require.moreThan(thing, "bore", bore, Length.ZERO);
         Require.moreThan(thing, "outside", outside, bore);
         Require.moreThan(thing, "rating", rating, Pressure.ZERO);

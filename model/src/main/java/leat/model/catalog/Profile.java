@@ -13,8 +13,8 @@ import leat.model.fault.Require;
 public record Profile(String key, List<Double> relativeDepth) {
 
     public Profile {
-        Require.name("profile", key);
-        relativeDepth = List.copyOf(relativeDepth);
+        Require.name("profile", "key", key);
+        relativeDepth = Require.entries("profile " + key, "relativeDepth", relativeDepth);
         if (relativeDepth.size() < 2) {
             throw new InvalidValueException(
                     "profile " + key, "relativeDepth", relativeDepth.size() + " values", "at least 2");

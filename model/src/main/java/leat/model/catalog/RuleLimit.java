@@ -7,7 +7,7 @@ import leat.model.quantity.Quantity;
 public record RuleLimit(String rule, Quantity limit) {
 
     public RuleLimit {
-        Require.name("rule limit", rule);
+        Require.name("rule limit", "rule", rule);
         Require.present("rule limit " + rule, "limit", limit);
     }
 }

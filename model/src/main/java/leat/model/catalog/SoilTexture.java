@@ -15,7 +15,7 @@ import leat.model.quantity.Ratio;
 public record SoilTexture(String key, Ratio availableWater, PrecipitationRate intake, Citation citation) {
 
     public SoilTexture {
-        Require.name("soil", key);
+        Require.name("soil", "key", key);
         Require.moreThan("soil " + key, "availableWater", availableWater, Ratio.ZERO);
         Require.moreThan("soil " + key, "intake", intake, PrecipitationRate.ZERO);
         Require.present("soil " + key, "citation", citation);

@@ -20,6 +20,17 @@ public final class InvalidValueException extends LeatException {
         this.field = field;
     }
 
+    private InvalidValueException(InvalidValueException inner, String thing, String message) {
+        super(message, inner);
+        this.thing = thing;
+        this.field = inner.field;
+    }
+
+    /** The same refusal for a thing whose own record does not know its owner: {@code pipe P1, route: …}. */
+    public InvalidValueException within(String owner) {
+        return new InvalidValueException(this, owner + ", " + thing, owner + ", " + getMessage());
+    }
+
     public String thing() {
         return thing;
     }

@@ -40,22 +40,51 @@ public final class Require {
         }
     }
 
-    /** Text that a person can read back: not blank, no control characters, at most 80 characters, no space at its ends. */
+    /** The {@link #name(String, String, String)} of the thing itself. */
     public static void name(String thing, String value) {
-        present(thing, "name", value);
-        boolean control = value.codePoints().anyMatch(Character::isISOControl);
-        if (value.isBlank() || control || value.length() > 80 || !value.strip().equals(value)) {
+        name(thing, "name", value);
+    }
+
+    /** Text that a person can read back: not blank, nothing unprintable, at most 80 characters, no space at its ends. */
+    public static void name(String thing, String field, String value) {
+        present(thing, field, value);
+        boolean unprintable = value.codePoints().anyMatch(Require::isUnprintable);
+        if (value.isBlank()
+                || unprintable
+                || value.length() > 80
+                || !value.strip().equals(value)) {
             throw new InvalidValueException(
-                    thing, "name", "'" + value + "'", "1 to 80 printable characters without a space at either end");
+                    thing,
+                    field,
+                    "'" + value.replaceAll("[\\p{Cc}\\p{Cs}\\p{Zl}\\p{Zp}]", "?") + "'",
+                    "1 to 80 printable characters without a space at either end");
         }
+    }
+
+    /** A lone surrogate cannot be written to a file and read back; line ends would break the line of a message. */
+    private static boolean isUnprintable(int codePoint) {
+        int type = Character.getType(codePoint);
+        return type == Character.CONTROL
+                || type == Character.SURROGATE
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR;
+    }
+
+    /** An immutable copy; a missing list or a missing entry is refused. */
+    public static <T> List<T> entries(String thing, String field, Collection<? extends @Nullable T> values) {
+        present(thing, field, values);
+        List<T> kept = new ArrayList<>();
+        for (T value : values) {
+            present(thing, field + "[" + kept.size() + "]", value);
+            kept.add(value);
+        }
+        return List.copyOf(kept);
     }
 
     /** The things sorted by id, as an immutable list; two with the same id are refused. */
     public static <T, K extends Comparable<? super K>> List<T> unique(
             String thing, Collection<? extends T> things, Function<? super T, ? extends K> id) {
-        present(thing, "list", things);
-        List<T> sorted = new ArrayList<>(things);
-        sorted.forEach(one -> present(thing, "entry", one));
+        List<T> sorted = new ArrayList<>(entries(thing, "list", things));
         sorted.sort(Comparator.comparing(id));
         for (int i = 1; i < sorted.size(); i++) {
             K key = id.apply(sorted.get(i));

@@ -14,7 +14,7 @@ import leat.model.quantity.Ratio;
 public record Bound(String measure, Quantity reached, Quantity least) {
 
     public Bound {
-        Require.name("bound", measure);
+        Require.name("bound", "measure", measure);
         Require.present("bound", "reached", reached);
         Require.present("bound", "least", least);
     }

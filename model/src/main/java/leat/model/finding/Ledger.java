@@ -16,8 +16,8 @@ public record Ledger(Subject subject, String figure, List<Step> steps) {
 
     public Ledger {
         Require.present("ledger", "subject", subject);
-        Require.name("ledger", figure);
-        steps = List.copyOf(steps);
+        Require.name("ledger", "figure", figure);
+        steps = Require.entries("ledger", "steps", steps);
         if (steps.isEmpty()) {
             throw new InvalidValueException("ledger", "steps", "none", "at least one");
         }

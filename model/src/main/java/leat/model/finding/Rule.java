@@ -16,7 +16,7 @@ import leat.model.quantity.Quantity;
 public record Rule(String id, String title, Limit side, Quantity limit, Severity severity, Citation citation) {
 
     public Rule {
-        Require.name("rule", id);
+        Require.name("rule", "id", id);
         Require.present("rule " + id, "title", title);
         Require.present("rule " + id, "side", side);
         Require.present("rule " + id, "limit", limit);
@@ -31,7 +31,7 @@ public record Rule(String id, String title, Limit side, Quantity limit, Severity
                     "rule " + id,
                     "limit",
                     newLimit.toString(),
-                    "a " + limit.dimension().label());
+                    limit.dimension().withArticle());
         }
         return new Rule(id, title, side, newLimit, severity, Citation.OF_THE_YARD);
     }

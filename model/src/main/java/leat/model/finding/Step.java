@@ -19,7 +19,7 @@ public record Step(String text, String formula, List<Input> inputs, Quantity val
         Require.present("step", "formula", formula);
         Require.present("step", "value", value);
         Require.present("step", "citation", citation);
-        inputs = List.copyOf(inputs);
+        inputs = Require.entries("step", "inputs", inputs);
     }
 
     /** A named figure that goes into a step. */

@@ -35,6 +35,7 @@ public record Arc(Angle start, Angle sweep) {
         return start.plus(sweep).turned();
     }
 
+    /** Whether the arc holds that direction; on its two edges rounding decides. */
     public boolean holds(Angle bearing) {
         return isFull() || bearing.minus(start).turned().degrees() <= sweep.degrees();
     }

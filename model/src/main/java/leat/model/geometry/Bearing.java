@@ -4,13 +4,14 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leat.model.fault.InvalidValueException;
+import leat.model.fault.Require;
 import leat.model.quantity.Angle;
 
 /** Reads and prints the direction of a survey line, as deeds write it. */
 public final class Bearing {
 
     private static final String DEGREES =
-            "(\\d{1,3}(?:\\.\\d+)?)\\s*(?:°|deg)?\\s*(?:(\\d{1,2}(?:\\.\\d+)?)\\s*')?\\s*(?:(\\d{1,2}(?:\\.\\d+)?)\\s*\")?";
+            "(\\d{1,3}(?:\\.\\d+)?)\\s*(?:°|deg)?\\s*(?:(?<=[°g\\s])(\\d{1,2}(?:\\.\\d+)?)\\s*['′])?\\s*(?:(?<=['′°g\\s])(\\d{1,2}(?:\\.\\d+)?)\\s*[\"″])?";
     private static final Pattern QUADRANT = Pattern.compile("\\s*([NS])\\s*" + DEGREES + "\\s*([EW])\\s*");
     private static final Pattern AZIMUTH = Pattern.compile("\\s*" + DEGREES + "\\s*");
 
@@ -21,6 +22,7 @@ public final class Bearing {
      * {@code 176.5°}, clockwise from north.
      */
     public static Angle parse(String text) {
+        Require.present("bearing", "text", text);
         Matcher quadrant = QUADRANT.matcher(text);
         if (quadrant.matches()) {
             double fromMeridian = degrees(quadrant, 2, text);
@@ -56,6 +58,10 @@ public final class Bearing {
     private static double degrees(Matcher matcher, int group, String text) {
         double minutes = part(matcher, group + 1, text);
         double seconds = part(matcher, group + 2, text);
+        boolean smaller = matcher.group(group + 1) != null || matcher.group(group + 2) != null;
+        if (smaller && matcher.group(group).contains(".")) {
+            throw notRead(text); // 4.5°30' may mean anything
+        }
         return Double.parseDouble(matcher.group(group)) + minutes / 60 + seconds / 3_600;
     }
 

@@ -2,9 +2,17 @@ package leat.model.geometry;
 
 import java.util.List;
 import leat.model.fault.InvalidValueException;
+import leat.model.fault.Require;
 
 /** The upright rectangle around something, in metres. */
 public record Bounds(double leastXM, double leastYM, double mostXM, double mostYM) {
+
+    public Bounds {
+        Require.finite("bounds", "leastX", leastXM);
+        Require.finite("bounds", "leastY", leastYM);
+        Require.finite("bounds", "mostX", mostXM);
+        Require.finite("bounds", "mostY", mostYM);
+    }
 
     /** The bounds of at least one point. */
     public static Bounds around(List<Point> points) {

@@ -14,10 +14,9 @@ import leat.model.quantity.Length;
 public record Polyline(List<Point> points) {
 
     public Polyline {
-        Require.present("route", "points", points);
-        points = List.copyOf(points);
+        points = Require.entries("route", "points", points);
         if (points.size() < 2) {
-            throw new InvalidValueException("route", "points", points.size() + " of them", "at least 2");
+            throw new InvalidValueException("route", "points", "a list of " + points.size(), "a list of at least 2");
         }
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).equals(points.get(i - 1))) {

@@ -16,7 +16,6 @@ import leat.model.quantity.Area;
 public record Region(List<Point> outer, List<List<Point>> holes) {
 
     public Region {
-        Require.present("region", "outer", outer);
         Require.present("region", "holes", holes);
         outer = Ring.checked("outer", outer, true);
         List<List<Point>> checked = new ArrayList<>();

@@ -3,38 +3,39 @@ package leat.model.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import leat.model.fault.InvalidValueException;
+import leat.model.fault.Require;
 
 /** What closed lines of points have in common: signed area, crossing of their own sides, turning direction. */
 final class Ring {
 
     private Ring() {}
 
-    /** Positive when the points run counter-clockwise. Shoelace formula. */
+    /** Positive when the points run counter-clockwise. Shoelace formula, from the first point. */
     static double signedAreaM2(List<Point> points) {
+        Point origin = points.get(0); // far from the datum the products of whole coordinates would lose digits
         double twice = 0;
-        for (int i = 0; i < points.size(); i++) {
-            Point a = points.get(i);
-            Point b = points.get((i + 1) % points.size());
-            twice += a.xM() * b.yM() - b.xM() * a.yM();
+        for (int i = 1; i + 1 < points.size(); i++) {
+            twice += turn(origin, points.get(i), points.get(i + 1));
         }
         return twice / 2;
     }
 
     /** The ring turned the wanted way, its first point kept; refused if it is no simple closed line. */
     static List<Point> checked(String field, List<Point> points, boolean counterClockwise) {
-        List<Point> ring = new ArrayList<>(points);
+        List<Point> ring = new ArrayList<>(Require.entries("region", field, points));
         if (ring.size() > 1 && ring.get(0).equals(ring.get(ring.size() - 1))) {
             ring.remove(ring.size() - 1); // written closed; kept open
         }
         if (ring.size() < 3) {
-            throw new InvalidValueException("region", field, ring.size() + " points", "at least 3 points");
+            throw new InvalidValueException(
+                    "region", field, "a line of " + ring.size() + " points", "one of at least 3");
         }
         for (int i = 0; i < ring.size(); i++) {
             for (int j = i + 1; j < ring.size(); j++) {
                 if (meet(ring, i, j)) {
-                    String where = "side " + (j + 1) + " meets side " + (i + 1);
+                    String where = "a line whose side " + (j + 1) + " meets its side " + (i + 1);
                     throw new InvalidValueException(
-                            "region", field, where, "a line that neither crosses nor touches itself");
+                            "region", field, where, "one that neither crosses nor touches itself");
                 }
             }
         }

@@ -6,12 +6,12 @@ import leat.model.fault.Require;
 public record DigZoneId(String name) implements Id {
 
     public DigZoneId {
-        Require.name("dig zone", name);
+        Require.name("digging rule", name);
     }
 
     @Override
     public String kind() {
-        return "dig zone";
+        return "digging rule";
     }
 
     @Override

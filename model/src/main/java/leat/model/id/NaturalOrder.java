@@ -11,7 +11,9 @@ public final class NaturalOrder {
         while (i < a.length() && j < b.length()) {
             int endA = endOfRun(a, i);
             int endB = endOfRun(b, j);
-            int order = compareRuns(a.substring(i, endA), b.substring(j, endB));
+            int order = isDigit(a.charAt(i)) && isDigit(b.charAt(j))
+                    ? compareNumbers(a, i, endA, b, j, endB)
+                    : Character.compare(a.charAt(i), b.charAt(j));
             if (order != 0) {
                 return order;
             }
@@ -23,23 +25,40 @@ public final class NaturalOrder {
         return byRest != 0 ? byRest : a.compareTo(b);
     }
 
+    /** End of the run of digits that starts there; any other character is a run of its own. */
     private static int endOfRun(String text, int start) {
-        boolean digits = isDigit(text.charAt(start));
         int end = start + 1;
-        while (digits && end < text.length() && isDigit(text.charAt(end))) {
-            end++;
+        if (isDigit(text.charAt(start))) {
+            while (end < text.length() && isDigit(text.charAt(end))) {
+                end++;
+            }
         }
         return end;
     }
 
-    private static int compareRuns(String a, String b) {
-        if (!isDigit(a.charAt(0)) || !isDigit(b.charAt(0))) {
-            return a.compareTo(b);
+    /** Numbers of any length: without leading zeros the longer one is greater. Ids are compared often: no allocation. */
+    private static int compareNumbers(String a, int startA, int endA, String b, int startB, int endB) {
+        int i = afterZeros(a, startA, endA);
+        int j = afterZeros(b, startB, endB);
+        int byLength = Integer.compare(endA - i, endB - j);
+        if (byLength != 0) {
+            return byLength;
         }
-        String digitsA = a.replaceFirst("^0+(?=.)", "");
-        String digitsB = b.replaceFirst("^0+(?=.)", "");
-        int byLength = Integer.compare(digitsA.length(), digitsB.length());
-        return byLength != 0 ? byLength : digitsA.compareTo(digitsB);
+        for (; i < endA; i++, j++) {
+            int byDigit = Character.compare(a.charAt(i), b.charAt(j));
+            if (byDigit != 0) {
+                return byDigit;
+            }
+        }
+        return 0;
+    }
+
+    private static int afterZeros(String digits, int start, int end) {
+        int i = start;
+        while (i < end && digits.charAt(i) == '0') {
+            i++;
+        }
+        return i;
     }
 
     private static boolean isDigit(char c) {

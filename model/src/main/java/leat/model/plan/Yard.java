@@ -36,7 +36,7 @@ public record Yard(
     public Yard {
         Require.name("yard", name);
         Require.present("yard " + name, "units", units);
-        Require.name("yard " + name, edition);
+        Require.name("yard " + name, "edition", edition);
         Require.present("yard " + name, "terrain", terrain);
         Require.present("yard " + name, "water", water);
         Require.present("yard " + name, "planned", planned);

@@ -27,7 +27,10 @@ public record Angle(double degrees) implements Quantity, Comparable<Angle> {
     /** The same direction, at least 0 and less than 360 degrees. */
     public Angle turned() {
         double turned = degrees % 360;
-        return new Angle(turned < 0 ? turned + 360 : turned);
+        if (turned < 0) {
+            turned += 360;
+        }
+        return new Angle(turned < 360 ? turned : 0); // a hair below zero plus 360 rounds to 360
     }
 
     /** Reads text such as {@code 90 deg}; see {@link Units#parse}. */

@@ -22,9 +22,14 @@ public enum Dimension {
         this.maker = maker;
     }
 
-    /** What a person calls it, as in "a length". */
+    /** What a person calls it, such as {@code length}. */
     public String label() {
         return label;
+    }
+
+    /** As in "it must be a length". */
+    public String withArticle() {
+        return ("aeiou".indexOf(label.charAt(0)) < 0 ? "a " : "an ") + label;
     }
 
     /** The quantity of this dimension with that value in its SI unit. */

@@ -63,14 +63,20 @@ public enum Unit {
                 .findFirst();
     }
 
-    /** The symbols that text of that dimension may use, for messages. */
+    /** What text of that dimension may be, for messages. */
     static String allowed(Dimension dimension) {
-        return String.join(
-                ", ",
-                Arrays.stream(values())
-                        .filter(unit -> unit.dimension == dimension)
-                        .map(unit -> unit.symbol().isEmpty() ? "no unit" : unit.symbol())
-                        .toList());
+        List<String> symbols = Arrays.stream(values())
+                .filter(unit -> unit.dimension == dimension)
+                .map(Unit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
+                .toList();
+        String with = String.join(", ", symbols);
+        return switch (dimension) {
+            case COUNT -> "a whole number";
+            case RATIO -> "a number, alone or with " + with;
+            default ->
+                symbols.size() == 1 ? "a number with the unit " + with : "a number with one of these units: " + with;
+        };
     }
 
     /** What a document in that system is written in, and the display unit of large figures. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leat.model.fault.InvalidValueException;
+import leat.model.fault.Require;
 
 /** Reads and prints quantities. Writing is exact, for documents; showing is rounded, for people. */
 public final class Units {
@@ -20,37 +21,41 @@ public final class Units {
     private Units() {}
 
     /**
-     * Reads one figure, such as {@code 62 psi}, {@code 3/4 in}, {@code 1 1/2 in}; a length may be the sum of feet and
-     * inches, such as {@code 12 ft 6 in} or {@code 12' 6"}.
+     * Reads one figure, such as {@code 62 psi}, {@code 3/4 in}, {@code 1 1/2 in}; a length may be feet followed by
+     * inches, such as {@code 12 ft 6 in} or {@code 12' 6"}. A minus sign in front counts for the whole of it.
      *
      * @throws InvalidValueException if the text is no figure or its unit is not one of the dimension
      */
     public static Quantity parse(Dimension dimension, String text) {
+        Require.present(dimension.label(), "text", text);
         Matcher matcher = TERM.matcher(text);
-        double si = 0;
-        int end = 0;
-        while (end < text.length()) {
-            matcher.region(end, text.length());
-            boolean another = end > 0;
-            if (!matcher.lookingAt() || (another && !mayFollow(matcher, dimension))) {
-                throw notRead(dimension, text);
-            }
-            double term = number(matcher, dimension, text)
-                    * unit(dimension, matcher.group(4), text).factor();
-            // "-3 ft 6 in" means minus the whole of it
-            si += another && text.strip().startsWith("-") ? -term : term;
-            end = matcher.end();
+        if (!matcher.lookingAt()) {
+            throw notRead(dimension, text);
         }
-        if (end == 0 || !Double.isFinite(si)) {
+        Unit unit = unit(dimension, matcher.group(4), text);
+        double si = number(matcher, dimension, text) * unit.factor();
+        if (matcher.end() < text.length()) {
+            boolean negative = matcher.group(1).startsWith("-");
+            double inches = inchesAfter(unit, matcher, text) * Unit.INCH.factor();
+            si += negative ? -inches : inches;
+        }
+        if (!Double.isFinite(si)) {
             throw notRead(dimension, text);
         }
         return dimension.of(si);
     }
 
-    /** Only lengths are sums, and only the first of their terms has a sign. */
-    private static boolean mayFollow(Matcher matcher, Dimension dimension) {
-        return dimension == Dimension.LENGTH
-                && Character.isDigit(matcher.group(1).charAt(0));
+    /** The inches that follow feet, without a sign of their own, up to the end of the text. */
+    private static double inchesAfter(Unit first, Matcher matcher, String text) {
+        matcher.region(matcher.end(), text.length());
+        boolean inches = first == Unit.FOOT
+                && matcher.matches()
+                && Character.isDigit(matcher.group(1).charAt(0))
+                && unit(Dimension.LENGTH, matcher.group(4), text) == Unit.INCH;
+        if (!inches) {
+            throw notRead(Dimension.LENGTH, text);
+        }
+        return number(matcher, Dimension.LENGTH, text);
     }
 
     private static double number(Matcher matcher, Dimension dimension, String text) {
@@ -73,11 +78,7 @@ public final class Units {
     }
 
     private static InvalidValueException notRead(Dimension dimension, String text) {
-        return new InvalidValueException(
-                dimension.label(),
-                "text",
-                "'" + text + "'",
-                "a number with one of these units: " + Unit.allowed(dimension));
+        return new InvalidValueException(dimension.label(), "text", "'" + text + "'", Unit.allowed(dimension));
     }
 
     /**
@@ -87,11 +88,14 @@ public final class Units {
     public static String write(Quantity quantity, UnitSystem system) {
         Unit usual = Unit.usual(quantity.dimension(), system);
         double si = quantity.si();
-        BigDecimal exact = new BigDecimal(si / usual.factor());
-        for (int digits = 1; digits <= MOST_DIGITS; digits++) {
-            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            if (rounded.doubleValue() * usual.factor() == si) {
-                return withSymbol(plain(rounded), usual);
+        double inUsual = si / usual.factor();
+        if (Double.isFinite(inUsual)) { // the greatest lengths are no double in feet
+            BigDecimal exact = new BigDecimal(inUsual);
+            for (int digits = 1; digits <= MOST_DIGITS; digits++) {
+                BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+                if (rounded.doubleValue() * usual.factor() == si) {
+                    return withSymbol(plain(rounded), usual);
+                }
             }
         }
         Unit base = Unit.base(quantity.dimension());

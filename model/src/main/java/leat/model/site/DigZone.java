@@ -21,9 +21,9 @@ public record DigZone(DigZoneId id, Kind kind, Region region, Length doubt) {
     }
 
     public DigZone {
-        Require.present("dig zone", "id", id);
-        Require.present("dig zone " + id, "kind", kind);
-        Require.present("dig zone " + id, "region", region);
-        Require.atLeast("dig zone " + id, "doubt", doubt, Length.ZERO);
+        Require.present("digging rule", "id", id);
+        Require.present("digging rule " + id, "kind", kind);
+        Require.present("digging rule " + id, "region", region);
+        Require.atLeast("digging rule " + id, "doubt", doubt, Length.ZERO);
     }
 }

@@ -1,45 +1,77 @@
 package leat.model.site;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import leat.model.fault.InvalidValueException;
 import leat.model.fault.Require;
 import leat.model.geometry.Point;
 import leat.model.quantity.Length;
 
 /**
  * The height of the ground as it is and as it will be. Between spot levels it is the mean of all of them weighted by
- * one over the squared distance (Shepard 1968); exact at a spot level, flat where there are none.
+ * one over the squared distance (Shepard 1968, see docs/theory/ground.md); exact at a spot level, flat where there are
+ * none. The order in which levels are given does not matter.
  *
- * @param asItIs   may be empty: flat at the datum
- * @param finished only where grading changes the ground; empty means that it stays as it is
+ * @param asItIs   may be empty: flat at the datum; kept from west to east, no place twice
+ * @param finished only where grading changes the ground: at these places they stand for those as it is, elsewhere the
+ *     levels as it is go on counting; kept from west to east, no place twice
  */
 public record Ground(List<SpotLevel> asItIs, List<SpotLevel> finished) {
 
     public static final Ground FLAT = new Ground(List.of(), List.of());
 
+    private static final Comparator<SpotLevel> WEST_TO_EAST = Comparator.<SpotLevel>comparingDouble(
+                    spot -> spot.at().xM())
+            .thenComparingDouble(spot -> spot.at().yM());
+
+    /** A square nanometre: nearer than that a point is at the spot level, and one over the square might overflow. */
+    private static final double SAME_PLACE_M2 = 1e-18;
+
     public Ground {
-        Require.present("ground", "asItIs", asItIs);
-        Require.present("ground", "finished", finished);
-        asItIs = List.copyOf(asItIs);
-        finished = List.copyOf(finished);
+        asItIs = sorted("asItIs", asItIs);
+        finished = sorted("finished", finished);
     }
 
     public Length levelAsItIs(Point point) {
-        return new Length(levelM(asItIs, point));
+        return new Length(levelM(asItIs, List.of(), point));
     }
 
     /** Height of the finished grade, from which every cover counts. */
     public Length levelFinished(Point point) {
-        return new Length(levelM(finished.isEmpty() ? asItIs : finished, point));
+        return new Length(levelM(asItIs, finished, point));
     }
 
-    private static double levelM(List<SpotLevel> levels, Point point) {
+    private static List<SpotLevel> sorted(String field, List<SpotLevel> levels) {
+        List<SpotLevel> sorted = new ArrayList<>(Require.entries("ground", field, levels));
+        sorted.sort(WEST_TO_EAST);
+        for (int i = 1; i < sorted.size(); i++) {
+            Point at = sorted.get(i).at();
+            if (at.equals(sorted.get(i - 1).at())) {
+                throw new InvalidValueException(
+                        "ground", field, "given twice at " + at.east() + ", " + at.north(), "one level for a place");
+            }
+        }
+        return List.copyOf(sorted);
+    }
+
+    /** Both lists run from west to east, so places that both have are found by walking along them together. */
+    private static double levelM(List<SpotLevel> levels, List<SpotLevel> instead, Point point) {
         double weights = 0;
         double sumM = 0;
-        for (SpotLevel spot : levels) {
+        int i = 0;
+        int j = 0;
+        while (i < levels.size() || j < instead.size()) {
+            int order = i == levels.size()
+                    ? 1
+                    : j == instead.size() ? -1 : WEST_TO_EAST.compare(levels.get(i), instead.get(j));
+            SpotLevel spot = order < 0 ? levels.get(i) : instead.get(j);
+            i += order <= 0 ? 1 : 0;
+            j += order >= 0 ? 1 : 0;
             double dx = point.xM() - spot.at().xM();
             double dy = point.yM() - spot.at().yM();
             double squared = dx * dx + dy * dy;
-            if (squared == 0) {
+            if (squared < SAME_PLACE_M2) {
                 return spot.level().metres();
             }
             weights += 1 / squared;

@@ -27,6 +27,7 @@ public record Surface(
         Require.present(thing, "region", region);
         Require.present(thing, "watering", watering);
         Require.present(thing, "soil", soil);
+        soil.ifPresent(texture -> Require.name(thing, "soil", texture));
         Require.present(thing, "planting", planting);
         Require.present(thing, "phase", phase);
     }

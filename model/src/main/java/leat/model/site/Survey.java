@@ -10,7 +10,7 @@ import leat.model.quantity.Length;
 import leat.model.quantity.Ratio;
 
 /**
- * The lot boundary by bearings and distances.
+ * The lot boundary by bearings and distances. See docs/theory/survey.md.
  *
  * @param start   the first corner
  * @param courses in order around the lot; at least 2 if the last side is left to be drawn, else at least 3
@@ -29,26 +29,34 @@ public record Survey(Point start, List<Course> courses, Closing closing) {
     public Survey {
         Require.present("survey", "start", start);
         Require.present("survey", "closing", closing);
-        courses = List.copyOf(courses);
+        courses = Require.entries("survey", "courses", courses);
         int least = closing == Closing.MEASURED ? 3 : 2;
         if (courses.size() < least) {
-            throw new InvalidValueException("survey", "courses", courses.size() + " of them", "at least " + least);
+            throw new InvalidValueException(
+                    "survey", "courses", "a list of " + courses.size(), "a list of at least " + least);
+        }
+        try {
+            Region.of(corners(start, courses, closing));
+        } catch (InvalidValueException e) {
+            throw e.within("survey"); // a boundary that crosses itself bounds nothing
         }
     }
 
     /** Distance between the end of the last course and the start; zero by definition when the last side is drawn. */
     public Length misclosure() {
-        return closing == Closing.DRAWN ? Length.ZERO : start.distance(walked().get(courses.size()));
+        return closing == Closing.DRAWN
+                ? Length.ZERO
+                : start.distance(walked(start, courses).get(courses.size()));
     }
 
-    /** Measured perimeter. */
+    /** Sum of the distances; the side that is drawn is not among them. */
     public Length perimeter() {
         return new Length(courses.stream()
                 .mapToDouble(course -> course.distance().metres())
                 .sum());
     }
 
-    /** Misclosure as a share of the perimeter; surveyors print it as 1 in so many. */
+    /** Misclosure as a share of the perimeter; surveyors print it as 1 in so many: one over this. */
     public Ratio closureRatio() {
         return Ratio.of(misclosure().metres() / perimeter().metres());
     }
@@ -58,14 +66,20 @@ public record Survey(Point start, List<Course> courses, Closing closing) {
      * (Bowditch) rule, in any surveying text.
      */
     public List<Point> corners() {
-        List<Point> walked = walked();
+        return corners(start, courses, closing);
+    }
+
+    private static List<Point> corners(Point start, List<Course> courses, Closing closing) {
+        List<Point> walked = walked(start, courses);
         int last = courses.size();
         if (closing == Closing.DRAWN) {
             return walked;
         }
         double errorXM = walked.get(last).xM() - start.xM();
         double errorYM = walked.get(last).yM() - start.yM();
-        double perimeterM = perimeter().metres();
+        double perimeterM = courses.stream()
+                .mapToDouble(course -> course.distance().metres())
+                .sum();
         double walkedM = 0;
         List<Point> corners = new ArrayList<>();
         for (int i = 0; i < last; i++) {
@@ -82,7 +96,7 @@ public record Survey(Point start, List<Course> courses, Closing closing) {
         return Region.of(corners());
     }
 
-    private List<Point> walked() {
+    private static List<Point> walked(Point start, List<Course> courses) {
         List<Point> walked = new ArrayList<>();
         Point here = start;
         walked.add(here);

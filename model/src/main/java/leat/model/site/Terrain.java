@@ -29,7 +29,7 @@ public record Terrain(
         surfaces = Require.unique("surface", surfaces, Surface::id);
         obstacles = Require.unique("obstacle", obstacles, Obstacle::id);
         services = Require.unique("existing service", services, ExistingService::id);
-        digZones = Require.unique("dig zone", digZones, DigZone::id);
+        digZones = Require.unique("digging rule", digZones, DigZone::id);
         limitLines = Require.unique("limit line", limitLines, LimitLine::id);
     }
 

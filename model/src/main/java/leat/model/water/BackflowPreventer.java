@@ -18,7 +18,7 @@ public record BackflowPreventer(BackflowId id, PipeId on, String device, Length 
     public BackflowPreventer {
         Require.present("backflow preventer", "id", id);
         Require.present("backflow preventer " + id, "on", on);
-        Require.name("backflow preventer " + id, device);
+        Require.name("backflow preventer " + id, "device", device);
         Require.present("backflow preventer " + id, "height", height);
     }
 }

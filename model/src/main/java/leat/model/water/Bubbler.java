@@ -11,7 +11,7 @@ public record Bubbler(HeadId id, String family, Point at) implements Head {
 
     public Bubbler {
         Require.present("bubbler", "id", id);
-        Require.name("bubbler " + id, family);
+        Require.name("bubbler " + id, "family", family);
         Require.present("bubbler " + id, "at", at);
     }
 

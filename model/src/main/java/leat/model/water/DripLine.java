@@ -12,7 +12,7 @@ public record DripLine(HeadId id, String family, Polyline path) implements Head 
 
     public DripLine {
         Require.present("drip line", "id", id);
-        Require.name("drip line " + id, family);
+        Require.name("drip line " + id, "family", family);
         Require.present("drip line " + id, "path", path);
     }
 

@@ -1,7 +1,9 @@
 package leat.model.water;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leat.model.fault.InvalidValueException;
@@ -21,8 +23,9 @@ public record Lateral(ZoneId zone, List<PipeRun> runs, SortedMap<HeadId, PipeId>
 
     public Lateral {
         Require.present("lateral", "zone", zone);
-        String thing = "lateral of " + zone;
+        String thing = "lateral of zone " + zone;
         runs = PipeTree.downstream(thing, Require.unique("pipe", runs, PipeRun::id));
+        Require.present(thing, "heads", heads);
         heads = Collections.unmodifiableSortedMap(new TreeMap<>(heads));
         for (PipeRun run : runs) {
             if (!(run.from() instanceof PipeId) && !(run.from() instanceof ValveId)) {
@@ -30,7 +33,8 @@ public record Lateral(ZoneId zone, List<PipeRun> runs, SortedMap<HeadId, PipeId>
                         thing + ", pipe " + run.id(), "from", "a source", "the zone's valve or a pipe of the lateral");
             }
         }
-        List<PipeId> ids = runs.stream().map(PipeRun::id).toList();
+        Set<PipeId> ids = new HashSet<>();
+        runs.forEach(run -> ids.add(run.id()));
         heads.forEach((head, pipe) -> {
             if (!ids.contains(pipe)) {
                 throw new InvalidValueException(

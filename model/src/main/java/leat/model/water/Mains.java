@@ -27,6 +27,7 @@ public record Mains(SourceId id, Point at, Pressure staticPressure, Optional<Flo
         Require.moreThan(thing, "staticPressure", staticPressure, Pressure.ZERO);
         Require.present(thing, "flowTest", flowTest);
         Require.present(thing, "meter", meter);
+        meter.ifPresent(key -> Require.name(thing, "meter", key));
         if (flowTest.isPresent() && flowTest.get().residual().compareTo(staticPressure) >= 0) {
             throw new InvalidValueException(
                     thing, "flowTest.residual", flowTest.get().residual().toString(), "less than the static pressure");

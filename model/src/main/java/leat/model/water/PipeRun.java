@@ -32,8 +32,9 @@ public record PipeRun(
         String thing = "pipe " + id;
         Require.present(thing, "from", from);
         Require.present(thing, "route", route);
-        Require.name(thing, series);
+        Require.name(thing, "series", series);
         Require.present(thing, "size", size);
+        size.ifPresent(one -> Require.name(thing, "size", one));
         Require.present(thing, "phase", phase);
         if (from.equals(id)) {
             throw new InvalidValueException(thing, "from", "itself", "another pipe, a source or a valve");

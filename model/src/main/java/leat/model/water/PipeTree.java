@@ -3,7 +3,9 @@ package leat.model.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import leat.model.fault.InvalidValueException;
 import leat.model.id.PipeId;
 import leat.model.id.UpstreamId;
@@ -37,14 +39,16 @@ final class PipeTree {
             SortedMap<PipeId, PipeRun> placed,
             List<PipeRun> ordered) {
         List<PipeRun> chain = new ArrayList<>();
+        SortedSet<PipeId> seen = new TreeSet<>();
         PipeRun here = run;
         while (here != null && !placed.containsKey(here.id())) {
-            if (chain.contains(here)) {
+            if (!seen.add(here.id())) {
+                List<PipeRun> loop = chain.subList(chain.indexOf(here), chain.size());
                 throw new InvalidValueException(
                         thing + ", pipe " + here.id(),
                         "from",
-                        "in a loop through " + names(chain),
-                        "fed from outside the loop");
+                        "in a loop through " + names(loop),
+                        "a feed from outside it");
             }
             chain.add(here);
             here = upstream(thing, here, byId);
@@ -65,7 +69,7 @@ final class PipeTree {
             throw new InvalidValueException(
                     thing + ", pipe " + run.id(),
                     "from",
-                    "'" + pipe + "', which is not there",
+                    "'" + pipe + "', no pipe of it",
                     "one of its own pipes or what feeds them");
         }
         return upstream;

@@ -26,6 +26,7 @@ public record Pump(SourceId id, Point at, Pressure shutOff, Flow duty, Pressure 
         Require.moreThan(thing, "duty", duty, Flow.ZERO);
         Require.moreThan(thing, "dutyPressure", dutyPressure, Pressure.ZERO);
         Require.present(thing, "meter", meter);
+        meter.ifPresent(key -> Require.name(thing, "meter", key));
         if (dutyPressure.compareTo(shutOff) >= 0) {
             throw new InvalidValueException(thing, "dutyPressure", dutyPressure.toString(), "less than shut-off");
         }

@@ -17,7 +17,7 @@ public record Rotor(HeadId id, String family, Point at, Arc arc, Length radius) 
 
     public Rotor {
         Require.present("rotor", "id", id);
-        Require.name("rotor " + id, family);
+        Require.name("rotor " + id, "family", family);
         Require.present("rotor " + id, "at", at);
         Require.present("rotor " + id, "arc", arc);
         Require.moreThan("rotor " + id, "radius", radius, Length.ZERO);

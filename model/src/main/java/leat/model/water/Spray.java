@@ -17,7 +17,7 @@ public record Spray(HeadId id, String family, Point at, Arc arc, Length radius) 
 
     public Spray {
         Require.present("spray", "id", id);
-        Require.name("spray " + id, family);
+        Require.name("spray " + id, "family", family);
         Require.present("spray " + id, "at", at);
         Require.present("spray " + id, "arc", arc);
         Require.moreThan("spray " + id, "radius", radius, Length.ZERO);

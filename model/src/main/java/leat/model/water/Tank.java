@@ -23,6 +23,7 @@ public record Tank(SourceId id, Point at, Length waterLevel, Optional<String> me
         Require.present("tank " + id, "at", at);
         Require.moreThan("tank " + id, "waterLevel", waterLevel, Length.ZERO);
         Require.present("tank " + id, "meter", meter);
+        meter.ifPresent(key -> Require.name("tank " + id, "meter", key));
     }
 
     @Override

@@ -11,8 +11,8 @@ import leat.model.fault.Require;
 public record TradeSize(String series, String size) {
 
     public TradeSize {
-        Require.name("trade size", series);
-        Require.name("trade size", size);
+        Require.name("trade size", "series", series);
+        Require.name("trade size", "size", size);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package leat.model.water;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -76,30 +77,34 @@ final class WaterReferences {
             ZoneValve valve = valves.get(zone.valve());
             if (valve == null) {
                 throw new InvalidValueException(
-                        thing, "valve", "'" + zone.valve() + "', which is not there", "a valve of a manifold");
+                        thing,
+                        "valve",
+                        "'" + zone.valve() + "', which is not there",
+                        "the name of a valve of a manifold");
             }
             if (valve.spare() || !used.add(valve.id())) {
                 throw new InvalidValueException(
                         thing,
                         "valve",
-                        "'" + zone.valve() + "', " + (valve.spare() ? "a spare" : "taken"),
-                        "a free valve that is no spare");
+                        "'" + zone.valve() + "', which " + (valve.spare() ? "is a spare" : "feeds another zone"),
+                        "a valve that is free and no spare");
             }
             for (HeadId head : zone.heads()) {
                 require(thing, "heads", head, heads);
                 if (!seen.add(head)) {
                     throw new InvalidValueException(
-                            thing, "heads", "'" + head + "', which is in another zone", "in one zone only");
+                            thing, "heads", "'" + head + "', which is in another zone", "a head of no other zone");
                 }
             }
         }
     }
 
     private void checkLateral(Lateral lateral) {
-        String thing = "lateral of " + lateral.zone();
+        String thing = "lateral of zone " + lateral.zone();
         Zone zone = zones.get(lateral.zone());
         if (zone == null) {
-            throw new InvalidValueException(thing, "zone", "'" + lateral.zone() + "', which is not there", "a zone");
+            throw new InvalidValueException(
+                    thing, "zone", "'" + lateral.zone() + "', which is not there", "the name of a zone");
         }
         for (PipeRun run : lateral.runs()) {
             if (run.from() instanceof ValveId valve && !valve.equals(zone.valve())) {
@@ -108,7 +113,7 @@ final class WaterReferences {
             }
         }
         for (HeadId head : lateral.heads().keySet()) {
-            if (!zone.heads().contains(head)) {
+            if (Collections.binarySearch(zone.heads(), head) < 0) {
                 throw new InvalidValueException(thing, "heads", "'" + head + "'", "a head of the zone");
             }
         }

@@ -1,16 +1,13 @@
 package leat.model.water;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import leat.model.fault.Require;
 import leat.model.id.HeadId;
 import leat.model.id.PipeId;
 import leat.model.id.SourceId;
-import leat.model.id.UpstreamId;
 import leat.model.id.ValveId;
 import leat.model.id.ZoneId;
 
@@ -57,7 +54,9 @@ public record WaterSystem(
     }
 
     public Optional<Zone> zoneOf(HeadId head) {
-        return zones.stream().filter(zone -> zone.heads().contains(head)).findFirst();
+        return zones.stream()
+                .filter(zone -> Collections.binarySearch(zone.heads(), head) >= 0)
+                .findFirst();
     }
 
     public Optional<Lateral> lateral(ZoneId zone) {
@@ -81,46 +80,24 @@ public record WaterSystem(
         return Stream.concat(main.runs().stream(), laterals.stream().flatMap(lateral -> lateral.runs().stream()));
     }
 
+    /** What feeds each pipe, found once; take this where many pipes are asked for, and ask it instead of the system. */
+    public PipeFeeds feeds() {
+        return new PipeFeeds(this);
+    }
+
     /** The runs from the source's own to this one, in the direction of the flow; shorter when the supply is unfinished. */
     public List<PipeRun> pathTo(PipeId pipe) {
-        List<PipeRun> path = new ArrayList<>();
-        Optional<PipeRun> here = pipe(pipe);
-        while (here.isPresent()) {
-            path.add(0, here.get());
-            here = upstreamRun(here.get().from());
-        }
-        return List.copyOf(path);
+        return feeds().pathTo(pipe);
     }
 
     /** The source that feeds the run at last; empty when the supply is unfinished. */
     public Optional<Source> sourceOf(PipeId pipe) {
-        List<PipeRun> path = pathTo(pipe);
-        if (path.isEmpty() || !(path.get(0).from() instanceof SourceId source)) {
-            return Optional.empty();
-        }
-        return source(source);
+        return feeds().sourceOf(pipe);
     }
 
     /** What the run carries; drinking water while its supply is unfinished and nothing says otherwise. */
     public Water waterIn(PipeId pipe) {
-        Water water = sourceOf(pipe).map(Source::water).orElse(Water.DRINKING);
-        if (water != Water.DRINKING) {
-            return water;
-        }
-        SortedSet<PipeId> guarded = new TreeSet<>();
-        backflows.forEach(backflow -> guarded.add(backflow.on()));
-        boolean behind = pathTo(pipe).stream().anyMatch(run -> guarded.contains(run.id()));
-        return behind ? Water.IRRIGATION : Water.DRINKING;
-    }
-
-    private Optional<PipeRun> upstreamRun(UpstreamId from) {
-        if (from instanceof PipeId pipe) {
-            return pipe(pipe);
-        }
-        if (from instanceof ValveId valve) {
-            return manifoldOf(valve).flatMap(Manifold::on).flatMap(this::pipe);
-        }
-        return Optional.empty();
+        return feeds().waterIn(pipe);
     }
 
     public WaterSystem withMain(Main newMain) {

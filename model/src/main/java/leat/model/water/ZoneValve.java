@@ -13,6 +13,6 @@ public record ZoneValve(ValveId id, String device, boolean spare) {
 
     public ZoneValve {
         Require.present("valve", "id", id);
-        Require.name("valve " + id, device);
+        Require.name("valve " + id, "device", device);
     }
 }
