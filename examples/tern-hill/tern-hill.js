@@ -1,0 +1,50 @@
+// Tern Hill: the water of a sloping wedge of a lot, from the survey to a plan.
+const copper = "copper Type L";
+const plastic = "PVC Schedule 40";
+
+const site = yard("Tern Hill").units(US).with(
+  traverse(at(0, 0))
+    .go("N 4°10' W", feet(150.2)).go("S 80°30' E", feet(124.0)).go("S 9°40' W", feet(128.6)).close(),
+  levels("levels.csv"),
+  finishedLevels("finished-levels.csv"),
+
+  structure("house", rectangle(at(20, 46), feet(42), feet(30))),
+  structure("workshop", rectangle(at(66, 30), feet(18), feet(14))),
+  structure("summer house", circle(at(100, 114), feet(5))).phase(LATER),
+  paving("drive", rectangle(at(67, 3), feet(12), feet(27))),
+  paving("terrace", rectangle(at(64, 50), feet(24), feet(26)).without(circle(at(78, 64), feet(5)))),
+  pond("pond", circle(at(78, 64), feet(5))),
+  paving("boules court", rectangle(at(43, 85), feet(42), feet(13))),
+
+  lawn("meadow", region("areas.csv", "meadow")).soil("silt loam"),
+  lawn("back lawn", region("areas.csv", "back lawn")).soil("silt loam"),
+  bed("raspberries", region("areas.csv", "raspberries")).planting("raspberries").watering(DRIP),
+  bed("kitchen bed", rectangle(at(2, 52), feet(14), feet(22))).planting("vegetables").watering(HEADS),
+
+  tree("hornbeam 1", at(96, 60), inches(6)), tree("hornbeam 2", at(97, 68), inches(6)),
+  tree("hornbeam 3", at(98, 76), inches(6)), tree("hornbeam 4", at(99, 84), inches(6)),
+  existingService("gas", "GAS", polyline(at(14, 0.4), at(22, 46))).doubt(feet(1.5)),
+  existingService("sewer", "SEWER", polyline(at(50, 46), at(54, 1.6))).doubt(feet(1)),
+  noDig("old well", circle(at(24, 118), feet(3))),
+
+  mains("street", at(84, 5)).staticPressure(psi(68)).flowTest(gpm(15), psi(56)).meter("meter-3_4"),
+  pipe("side run", polyline(at(84, 5), at(64.5, 8), at(64.5, 47), at(62, 47)))
+    .from("street").series(copper).size("1 in").existing(),
+  pipe("main", polyline(at(84, 5), at(87, 9), at(89.5, 48), at(89.5, 80), at(66, 80)))
+    .from("street").series(plastic).size("1-1/4 in"),
+  pipe("irrigation main", polyline(at(66, 80), at(58, 80))).from("main").series(plastic).size("1 in"),
+  backflow("garden").on("irrigation main").device("bfp-rp-1").height(inches(14)),
+  manifold("back wall", at(58, 80)).on("irrigation main").spareValves("spare 1", "spare 2"),
+  bib("south wall", at(62, 47)).on("side run"),
+  bib("terrace", at(66, 80)).on("main"),
+  bib("court", at(89.5, 84)),
+  bib("kitchen", at(17, 78)),
+
+  dripLine("raspberry line", polyline(at(4, 143.7), at(93, 129.2))).family("dripline-2_3-0_3"),
+  bubbler("hornbeam 1", at(95, 61)).family("bubbler-0_5"), bubbler("hornbeam 2", at(96, 69)).family("bubbler-0_5"),
+  bubbler("hornbeam 3", at(97, 77)).family("bubbler-0_5"), bubbler("hornbeam 4", at(98, 85)).family("bubbler-0_5"));
+
+const finished = plan(site, heads("multi-7_6", "multi-6_1", "spray-3_7"));
+const a = assess(finished);
+print(a.findings());
+report(finished);
