@@ -33,7 +33,8 @@ public final class Evenness {
 
     public void measure(Wetting wetting, CellRuns surface) {
         cells = surface.cells();
-        // Few cells get more than eight times what one head gives on average; where they fall has no bearing on the answer.
+        // Few cells get more than eight times what one head gives on average; where they fall has no bearing on the
+        // answer.
         firstBucket = bucketOf(8 * wetting.heads().mostMeanRateMPerS()) - BUCKETS;
         countReach(wetting, surface);
         fillBuckets(wetting, surface);

@@ -62,8 +62,7 @@ public final class Profile {
             end[pieces - 1] = fraction[i + 1];
         }
         end[pieces - 1] = Double.POSITIVE_INFINITY; // a cell on the rim may lie past 1 by a rounding
-        return new Profile(
-                Arrays.copyOf(end, pieces), Arrays.copyOf(atCentre, pieces), Arrays.copyOf(slope, pieces));
+        return new Profile(Arrays.copyOf(end, pieces), Arrays.copyOf(atCentre, pieces), Arrays.copyOf(slope, pieces));
     }
 
     /** The integral of p(t) 2 t dt from 0 to 1, exact for straight pieces. */

@@ -96,9 +96,8 @@ class CoverageBruteForceTest {
     }
 
     private static double area(List<Geometry> parts) {
-        List<Geometry> polygons = parts.stream()
-                .filter(part -> part.getDimension() == 2)
-                .toList();
+        List<Geometry> polygons =
+                parts.stream().filter(part -> part.getDimension() == 2).toList();
         return polygons.isEmpty() ? 0 : OverlayNGRobust.union(polygons).getArea();
     }
 

@@ -41,8 +41,8 @@ class CoverageGeometryReferenceTest {
         JsonNode check = Checks.named("ge-lens");
         double radius = Checks.input(check, "radius_ft");
         double distance = Checks.input(check, "distance_ft");
-        Measured measured = measured(Scene.of(
-                SQUARE_FT, new HeadAt(0, 0, radius, 0, 360, 1), new HeadAt(distance, 0, radius, 0, 360, 1)));
+        Measured measured = measured(
+                Scene.of(SQUARE_FT, new HeadAt(0, 0, radius, 0, 360, 1), new HeadAt(distance, 0, radius, 0, 360, 1)));
         double border = 2 * radius * 2 * Math.acos(distance / 2 / radius);
         assertEquals(
                 Checks.expected(check, "area_ft2"),

@@ -22,7 +22,8 @@ class CoverageLawTest {
     @RepeatedTest(40)
     void turningTheYardChangesNoMeasure(RepetitionInfo turn) {
         Scene scene = Scene.random(turn.getCurrentRepetition());
-        assertSameMeasures(new Measured(scene, GRID), new Measured(scene.moved(turn.getCurrentRepetition() % 4, 0, 0), GRID));
+        assertSameMeasures(
+                new Measured(scene, GRID), new Measured(scene.moved(turn.getCurrentRepetition() % 4, 0, 0), GRID));
     }
 
     @RepeatedTest(40)
@@ -76,7 +77,12 @@ class CoverageLawTest {
         for (int i = 0; i < heads.length; i++) {
             HeadAt h = heads[i];
             heads[i] = new HeadAt(
-                    h.xM() + random.nextDouble(-1, 1), h.yM(), h.radiusM() + 0.1, h.startDeg() + 10, h.sweepDeg(), h.rateMPerS());
+                    h.xM() + random.nextDouble(-1, 1),
+                    h.yM(),
+                    h.radiusM() + 0.1,
+                    h.startDeg() + 10,
+                    h.sweepDeg(),
+                    h.rateMPerS());
             moved.wetting.remove(i);
             from.set(moved.heads, i, heads[i]);
             moved.wetting.add(i);
@@ -91,7 +97,8 @@ class CoverageLawTest {
         Scene scene = Scene.random(turn.getCurrentRepetition());
         double[] everywhere = {-22, -22, 22, -22, 22, 22, -22, 22};
         var measured = new Measured(
-                new Scene(new double[][] {everywhere}, scene.profile, scene.heads), CellGrid.over(-22, -22, 22, 22, 0.1));
+                new Scene(new double[][] {everywhere}, scene.profile, scene.heads),
+                CellGrid.over(-22, -22, 22, 22, 0.1));
         double givenM3PerS = 0;
         for (int head = 0; head < scene.heads.length; head++) {
             givenM3PerS += measured.heads.meanRateMPerS(head) * measured.heads.wettedAreaM2(head);

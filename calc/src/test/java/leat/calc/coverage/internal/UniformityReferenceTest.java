@@ -22,8 +22,8 @@ class UniformityReferenceTest {
     @TestFactory
     Stream<DynamicTest> christiansensCoefficient() {
         return Checks.startingWith("un-grabow-cu", "un-nmsu-cu").stream()
-                .map(check -> named(
-                        check, "cu_percent", 100 * Uniformity.christiansen(Checks.inputs(check, "catch_mL"))));
+                .map(check ->
+                        named(check, "cu_percent", 100 * Uniformity.christiansen(Checks.inputs(check, "catch_mL"))));
     }
 
     /** The source took half of 15 cans as 8. */
