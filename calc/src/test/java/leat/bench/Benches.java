@@ -15,7 +15,11 @@ import tools.jackson.databind.json.JsonMapper;
 /** Command: runs the benchmark that is named, or prints the names. Exit code 1 if an answer does not count. */
 public final class Benches {
 
-    private static final List<Bench> ALL = List.of(new TreeBench());
+    private static final List<Bench> ALL = List.of(
+            new TreeBench(),
+            new CoverageBench("coverage", 0.25),
+            new CoverageBench("coverage-fine", 0.1),
+            new DesignBench());
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -64,7 +68,8 @@ public final class Benches {
             double rivalS = Race.seconds(rival);
             rival.solve();
             Answer answer = rival.answer();
-            Optional<String> fault = oursAnswer.disagreementWith(oursAnswer).or(() -> answer.disagreementWith(oursAnswer));
+            Optional<String> fault =
+                    oursAnswer.disagreementWith(oursAnswer).or(() -> answer.disagreementWith(oursAnswer));
             fair &= fault.isEmpty();
             Map<String, Object> line = new LinkedHashMap<>();
             line.put("name", bench.name() + " " + instance);

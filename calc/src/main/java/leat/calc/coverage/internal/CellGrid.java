@@ -10,6 +10,7 @@ public final class CellGrid {
     private final double cellM;
     private final int columns;
     private final int rows;
+    private final double cellsPerM;
     private final double[] centreXM;
 
     /**
@@ -23,6 +24,7 @@ public final class CellGrid {
         this.cellM = cellM;
         this.columns = columns;
         this.rows = rows;
+        cellsPerM = 1 / cellM;
         centreXM = new double[columns];
         for (int column = 0; column < columns; column++) {
             centreXM[column] = westM + (column + 0.5) * cellM;
@@ -82,18 +84,18 @@ public final class CellGrid {
 
     /** First row whose centre is not south of {@code yM}; may be outside the grid. */
     int firstRowFrom(double yM) {
-        return (int) Math.ceil((yM - southM) / cellM - 0.5);
+        return (int) Math.ceil((yM - southM) * cellsPerM - 0.5);
     }
 
     /** First column whose centre is not west of {@code xM}; outside the grid it is clipped to 0 and {@code columns}. */
     int firstColumnFrom(double xM) {
-        double column = Math.ceil((xM - westM) / cellM - 0.5);
+        double column = Math.ceil((xM - westM) * cellsPerM - 0.5);
         return column <= 0 ? 0 : column >= columns ? columns : (int) column;
     }
 
     /** One past the last column whose centre is not east of {@code xM}; clipped to 0 and {@code columns}. */
     int endColumnTo(double xM) {
-        double column = Math.floor((xM - westM) / cellM + 0.5);
+        double column = Math.floor((xM - westM) * cellsPerM + 0.5);
         return column <= 0 ? 0 : column >= columns ? columns : (int) column;
     }
 }
