@@ -76,7 +76,10 @@ public final class Answer {
         var text = new StringBuilder();
         for (Part part : parts) {
             if (part.values.length == 1) {
-                text.append(text.isEmpty() ? "" : ", ").append(part.name).append(' ').append(part.values[0]);
+                text.append(text.isEmpty() ? "" : ", ")
+                        .append(part.name)
+                        .append(' ')
+                        .append(part.values[0]);
             }
         }
         return text.toString();

@@ -1,13 +1,13 @@
 package leat.bench;
 
 import java.util.List;
-import leat.calc.coverage.internal.CellGrid;
-import leat.calc.coverage.internal.CellRuns;
-import leat.calc.coverage.internal.Evenness;
-import leat.calc.coverage.internal.HeadArrays;
-import leat.calc.coverage.internal.Profile;
-import leat.calc.coverage.internal.RegionRaster;
-import leat.calc.coverage.internal.Wetting;
+import leat.calc.internal.cells.CellGrid;
+import leat.calc.internal.cells.CellRuns;
+import leat.calc.internal.cells.DepthCurve;
+import leat.calc.internal.cells.Evenness;
+import leat.calc.internal.cells.HeadArrays;
+import leat.calc.internal.cells.RegionRaster;
+import leat.calc.internal.cells.Wetting;
 import tools.jackson.databind.JsonNode;
 
 /** What all heads put on a lawn and how evenly, from polygon and heads to the figures. */
@@ -72,7 +72,7 @@ final class CoverageBench implements Bench {
                 heads.radius(i, instance.radiusM()[i]);
                 heads.arc(i, Math.toRadians(instance.startDeg()[i]), Math.toRadians(instance.sweepDeg()[i]));
                 heads.flow(i, instance.flowLPerH()[i] / 3.6e6);
-                heads.profile(i, Profile.WEDGE);
+                heads.profile(i, DepthCurve.WEDGE);
             }
             wetting.wetAll();
             evenness.measure(wetting, lawn);

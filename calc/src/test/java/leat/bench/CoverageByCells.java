@@ -48,7 +48,8 @@ abstract class CoverageByCells implements Entrant {
             deviations += Math.abs(onLawn[i] - mean);
         }
         christiansen = 1 - deviations / sum;
-        lowQuarter = Selection.sumOfSmallest(onLawn, cells, cells / 4) / (cells / 4) / mean;
+        int quarter = cells / 4;
+        lowQuarter = Selection.sumOfSmallest(onLawn, cells, quarter) / quarter / mean;
         shareByTwo = (double) byTwo / cells;
         return christiansen + lowQuarter;
     }

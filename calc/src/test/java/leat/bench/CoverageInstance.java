@@ -3,7 +3,7 @@ package leat.bench;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A lawn with heads. JSON: {@code lawn} as corners, {@code heads} with x, y, r, start, sweep, flow_lph. Metres, litres an hour;
+ * A lawn with heads. JSON: the corners of the lawn, the heads with x, y, r, start, sweep, flow_lph. Metres, litres an hour;
  * angles in degrees counter-clockwise from east.
  * <p>
  * Question: what falls on each square cell of the lawn (judged at its centre, from the origin) and how evenly. A head gives

@@ -1,15 +1,15 @@
 package leat.bench;
 
 import java.util.List;
-import leat.calc.coverage.internal.CellGrid;
-import leat.calc.coverage.internal.CellRuns;
-import leat.calc.coverage.internal.Evenness;
-import leat.calc.coverage.internal.HeadArrays;
-import leat.calc.coverage.internal.Profile;
-import leat.calc.coverage.internal.RegionRaster;
-import leat.calc.coverage.internal.Wetting;
 import leat.calc.hydraulics.internal.PipeLaw;
 import leat.calc.hydraulics.internal.TreeSolver;
+import leat.calc.internal.cells.CellGrid;
+import leat.calc.internal.cells.CellRuns;
+import leat.calc.internal.cells.DepthCurve;
+import leat.calc.internal.cells.Evenness;
+import leat.calc.internal.cells.HeadArrays;
+import leat.calc.internal.cells.RegionRaster;
+import leat.calc.internal.cells.Wetting;
 import tools.jackson.databind.JsonNode;
 
 /** A thousand whole designs: pressures and flows, coverage at 0.5 m, price. */
@@ -57,7 +57,7 @@ final class DesignBench implements Bench {
             for (int i = 0; i < instance.heads(); i++) {
                 parent[i + 1] = instance.parent()[i] + 1;
                 heads.arc(i, Math.toRadians(coverage.startDeg()[i]), Math.toRadians(coverage.sweepDeg()[i]));
-                heads.profile(i, Profile.WEDGE);
+                heads.profile(i, DepthCurve.WEDGE);
             }
             pipes = new TreeSolver(parent);
             var grid = new CellGrid(0, 0, coverage.cellM(), coverage.columns(), coverage.rows());

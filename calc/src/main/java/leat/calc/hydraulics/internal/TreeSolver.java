@@ -1,6 +1,5 @@
 package leat.calc.hydraulics.internal;
 
-
 /**
  * Flows and heads in a tree of links with one fixed head at the root. Prepare once, set what changes, solve again.
  * <p>
@@ -282,5 +281,4 @@ public final class TreeSolver {
         }
         return sum;
     }
-
 }

@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import java.util.Arrays;
 
@@ -19,7 +19,7 @@ public final class HeadArrays {
     private final double[] radiusM;
     private final double[] sweepRad;
     private final double[] meanRateMPerS;
-    private final Profile[] profile;
+    private final DepthCurve[] profile;
 
     /** In a row at the distance d from the head, interval k is x from {@code west[k] d} to {@code east[k] d}. */
     private final double[] west;
@@ -34,8 +34,8 @@ public final class HeadArrays {
         radiusM = new double[heads];
         sweepRad = new double[heads];
         meanRateMPerS = new double[heads];
-        profile = new Profile[heads];
-        Arrays.fill(profile, Profile.UNIFORM);
+        profile = new DepthCurve[heads];
+        Arrays.fill(profile, DepthCurve.UNIFORM);
         west = new double[INTERVALS * heads];
         east = new double[INTERVALS * heads];
         reachesEast = new boolean[heads];
@@ -59,7 +59,7 @@ public final class HeadArrays {
         radiusM[head] = meters;
     }
 
-    public void profile(int head, Profile shape) {
+    public void profile(int head, DepthCurve shape) {
         profile[head] = shape;
     }
 
@@ -94,6 +94,11 @@ public final class HeadArrays {
         reachesEast[head] = start < ANGLE_SLACK_RAD || stop > turn - ANGLE_SLACK_RAD;
         reachesWest[head] = start < Math.PI + ANGLE_SLACK_RAD && stop > Math.PI - ANGLE_SLACK_RAD
                 || stop > 3 * Math.PI - ANGLE_SLACK_RAD;
+    }
+
+    /** The arc by bearings, as the model has it: clockwise from north, then a clockwise sweep. */
+    public void arcByBearing(int head, double startDeg, double clockwiseDeg) {
+        arc(head, Math.toRadians(90 - startDeg - clockwiseDeg), Math.toRadians(clockwiseDeg));
     }
 
     /** Directions from {@code a} to {@code b}, 0 east and π west, over the north. */
@@ -138,7 +143,7 @@ public final class HeadArrays {
         return most;
     }
 
-    public Profile profile(int head) {
+    public DepthCurve profile(int head) {
         return profile[head];
     }
 

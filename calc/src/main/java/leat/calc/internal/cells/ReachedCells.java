@@ -1,12 +1,12 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 /** How much of a surface a head reaches, counted in cells. */
-public final class Overspray {
+public final class ReachedCells {
 
     private final CellGrid grid;
     private final SectorRows sector;
 
-    public Overspray(CellGrid grid, HeadArrays heads) {
+    public ReachedCells(CellGrid grid, HeadArrays heads) {
         this.grid = grid;
         sector = new SectorRows(grid, heads);
     }

@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 /** Sum of the smallest of many numbers by selection, not by sorting: linear time, nothing allocated. */
 public final class LowSum {

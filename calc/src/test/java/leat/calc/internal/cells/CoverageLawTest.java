@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.Random;
-import leat.calc.coverage.internal.Scene.HeadAt;
-import leat.calc.coverage.internal.Scene.Measured;
+import leat.calc.internal.cells.Scene.HeadAt;
+import leat.calc.internal.cells.Scene.Measured;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Tag;
@@ -156,7 +156,7 @@ class CoverageLawTest {
         Scene scene = Scene.random(turn.getCurrentRepetition());
         Scene one = new Scene(scene.ringsM, scene.profile, scene.heads[0]);
         var measured = new Measured(one, GRID);
-        int cells = new Overspray(GRID, measured.heads).cells(0, measured.surface);
+        int cells = new ReachedCells(GRID, measured.heads).cells(0, measured.surface);
         assertEquals(measured.evenness.cellsReachedByOne(), cells);
     }
 

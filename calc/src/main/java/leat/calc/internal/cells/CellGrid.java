@@ -1,4 +1,6 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
+
+import leat.model.geometry.Bounds;
 
 /**
  * Square cells over a rectangle of ground. Row 0 is the southernmost, column 0 the westernmost; a cell counts as its centre does.
@@ -34,6 +36,15 @@ public final class CellGrid {
     /** The smallest grid of whole cells from the south-western corner that covers the rectangle. */
     public static CellGrid over(double westM, double southM, double eastM, double northM, double cellM) {
         return new CellGrid(westM, southM, cellM, cellsIn(eastM - westM, cellM), cellsIn(northM - southM, cellM));
+    }
+
+    /** As {@link #over}, with the cell doubled until there are no more than {@code mostCells}. */
+    public static CellGrid over(Bounds bounds, double cellM, int mostCells) {
+        double side = cellM;
+        while (Math.ceil(bounds.widthM() / side) * Math.ceil(bounds.heightM() / side) > mostCells) {
+            side *= 2;
+        }
+        return over(bounds.leastXM(), bounds.leastYM(), bounds.mostXM(), bounds.mostYM(), side);
     }
 
     private static int cellsIn(double lengthM, double cellM) {

@@ -1,18 +1,19 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import java.util.Arrays;
+import leat.model.catalog.Profile;
 
 /**
  * How depth falls off with distance from a head: straight pieces over the distance as a fraction of the radius, scaled so that
  * the mean over the wetted circle (hence over any sector of it) is exactly 1.
  */
-public final class Profile {
+public final class DepthCurve {
 
     /** Depth falls straight from the head to nothing at the radius. */
-    public static final Profile WEDGE = of(new double[] {0, 1}, new double[] {1, 0});
+    public static final DepthCurve WEDGE = of(new double[] {0, 1}, new double[] {1, 0});
 
     /** The same depth everywhere. */
-    public static final Profile UNIFORM = of(new double[] {0, 1}, new double[] {1, 1});
+    public static final DepthCurve UNIFORM = of(new double[] {0, 1}, new double[] {1, 1});
 
     private static final int SLOTS = 256;
 
@@ -25,7 +26,7 @@ public final class Profile {
     /** The piece at the start of each of {@link #SLOTS} equal slots; from there a few steps forward find the right one. */
     private final int[] pieceAtSlot = new int[SLOTS + 1];
 
-    private Profile(double[] end, double[] atCentre, double[] slope) {
+    private DepthCurve(double[] end, double[] atCentre, double[] slope) {
         this.end = end;
         this.atCentre = atCentre;
         this.slope = slope;
@@ -42,7 +43,7 @@ public final class Profile {
      * @param fraction      distances over the radius, rising from 0 to 1
      * @param relativeDepth depths there, in any scale; none negative, not all 0
      */
-    public static Profile of(double[] fraction, double[] relativeDepth) {
+    public static DepthCurve of(double[] fraction, double[] relativeDepth) {
         double mean = meanOverCircle(fraction, relativeDepth);
         int most = fraction.length - 1;
         double[] end = new double[most];
@@ -62,7 +63,20 @@ public final class Profile {
             end[pieces - 1] = fraction[i + 1];
         }
         end[pieces - 1] = Double.POSITIVE_INFINITY; // a cell on the rim may lie past 1 by a rounding
-        return new Profile(Arrays.copyOf(end, pieces), Arrays.copyOf(atCentre, pieces), Arrays.copyOf(slope, pieces));
+        return new DepthCurve(
+                Arrays.copyOf(end, pieces), Arrays.copyOf(atCentre, pieces), Arrays.copyOf(slope, pieces));
+    }
+
+    /** A curve of the catalogue: depths at even shares of the radius. */
+    public static DepthCurve of(Profile profile) {
+        int points = profile.relativeDepth().size();
+        double[] fraction = new double[points];
+        double[] relativeDepth = new double[points];
+        for (int i = 0; i < points; i++) {
+            fraction[i] = (double) i / (points - 1);
+            relativeDepth[i] = profile.relativeDepth().get(i);
+        }
+        return of(fraction, relativeDepth);
     }
 
     /** The integral of p(t) 2 t dt from 0 to 1, exact for straight pieces. */

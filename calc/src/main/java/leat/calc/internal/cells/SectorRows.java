@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 /**
  * The cells that one head reaches, row by row: a row of a sector is at most two runs of columns, the western one A and the

@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import java.util.Arrays;
 import java.util.Random;
@@ -10,16 +10,16 @@ final class Scene {
 
     final double[][] ringsM;
     final HeadAt[] heads;
-    final Profile profile;
+    final DepthCurve profile;
 
-    Scene(double[][] ringsM, Profile profile, HeadAt... heads) {
+    Scene(double[][] ringsM, DepthCurve profile, HeadAt... heads) {
         this.ringsM = ringsM;
         this.heads = heads;
         this.profile = profile;
     }
 
     static Scene of(double[] ringM, HeadAt... heads) {
-        return new Scene(new double[][] {ringM}, Profile.WEDGE, heads);
+        return new Scene(new double[][] {ringM}, DepthCurve.WEDGE, heads);
     }
 
     /** A star-shaped lawn of about 20 m with a hole, and up to 20 heads in and around it. */
@@ -38,8 +38,8 @@ final class Scene {
                     sweep,
                     random.nextDouble(1e-6, 1e-5));
         }
-        Profile bent = Profile.of(new double[] {0, 0.3, 0.75, 1}, new double[] {1, 0.8, 1.2, 0});
-        return new Scene(new double[][] {outer, hole}, random.nextBoolean() ? Profile.WEDGE : bent, heads);
+        DepthCurve bent = DepthCurve.of(new double[] {0, 0.3, 0.75, 1}, new double[] {1, 0.8, 1.2, 0});
+        return new Scene(new double[][] {outer, hole}, random.nextBoolean() ? DepthCurve.WEDGE : bent, heads);
     }
 
     private static double[] star(Random random, int corners, double leastM, double mostM) {

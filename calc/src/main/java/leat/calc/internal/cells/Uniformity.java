@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 /** The measures of evenness on plain lists of depths, as they are taken from catch cans. {@link Evenness} does the same on cells. */
 public final class Uniformity {

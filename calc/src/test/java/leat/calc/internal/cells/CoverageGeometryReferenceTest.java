@@ -1,10 +1,10 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.stream.Stream;
-import leat.calc.coverage.internal.Scene.HeadAt;
-import leat.calc.coverage.internal.Scene.Measured;
+import leat.calc.internal.cells.Scene.HeadAt;
+import leat.calc.internal.cells.Scene.Measured;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

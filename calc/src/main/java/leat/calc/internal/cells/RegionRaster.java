@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import java.util.Arrays;
 

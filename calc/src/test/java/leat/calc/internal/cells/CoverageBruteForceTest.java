@@ -1,12 +1,12 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import leat.calc.coverage.internal.Scene.HeadAt;
-import leat.calc.coverage.internal.Scene.Measured;
+import leat.calc.internal.cells.Scene.HeadAt;
+import leat.calc.internal.cells.Scene.Measured;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Tag;

@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import java.util.Arrays;
 
@@ -78,6 +78,27 @@ public final class CellRuns {
             }
         }
         return false;
+    }
+
+    /** Makes this what is left of another surface when the cells of a third are taken away. */
+    public void difference(CellRuns of, CellRuns less) {
+        clear(of.rows);
+        for (int row = 0; row < of.rows; row++) {
+            int cut = less.firstRun[row];
+            for (int run = of.firstRun[row]; run < of.firstRun[row + 1]; run++) {
+                int at = of.from[run];
+                while (cut < less.firstRun[row + 1] && less.from[cut] < of.end[run]) {
+                    add(at, Math.min(less.from[cut], of.end[run]));
+                    at = Math.max(at, less.end[cut]);
+                    if (less.end[cut] > of.end[run]) {
+                        break; // it may cut the next run too
+                    }
+                    cut++;
+                }
+                add(at, of.end[run]);
+            }
+            endRow();
+        }
     }
 
     /** How many cells of {@code fromColumn} to before {@code endColumn} in the row belong to the surface. */

@@ -1,4 +1,4 @@
-package leat.calc.coverage.internal;
+package leat.calc.internal.cells;
 
 import java.util.Arrays;
 
@@ -83,7 +83,7 @@ public final class Wetting {
         double squaredNorthM2 = northM * northM;
         double rate = sign * heads.meanRateMPerS(head);
         double perRadius = 1 / heads.radiusM(head);
-        Profile profile = heads.profile(head);
+        DepthCurve profile = heads.profile(head);
         if (profile.isStraight()) {
             double atCentre = rate * profile.straightAtCentre();
             double slopePerM = rate * profile.straightSlope() * perRadius;
@@ -117,7 +117,7 @@ public final class Wetting {
             double squaredNorthM2,
             double rate,
             double perRadius,
-            Profile profile) {
+            DepthCurve profile) {
         for (int column = from; column < end; column++) {
             double eastM = centreXM[column] - xM;
             double fraction = Math.sqrt(eastM * eastM + squaredNorthM2) * perRadius;
