@@ -1,0 +1,44 @@
+package leat.calc.coverage;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import leat.calc.Progress;
+import leat.model.finding.Finding;
+import leat.model.finding.Status;
+import leat.model.id.SurfaceId;
+import leat.model.plan.Site;
+import leat.model.site.Surface;
+import leat.model.water.Head;
+
+/** How well heads cover lawns and watered beds. A calculation: measures and changes nothing. */
+public final class Coverage {
+
+    private Coverage() {}
+
+    /** All heads of the yard, as if all ran for the same time. */
+    public static CoverageResult run(Site site, CoverageParameters parameters, Progress progress) {
+        List<Surface> watered = WateredSurfaces.of(site);
+        ThrowingHeads heads = ThrowingHeads.of(site, parameters);
+        SortedMap<SurfaceId, SurfaceCoverage> surfaces = new TreeMap<>();
+        List<Finding> findings = new ArrayList<>();
+        var measuring = new WateredSurfaces(site, parameters, heads);
+        for (Surface surface : watered) {
+            if (progress.stopped()) {
+                return new CoverageResult(Status.STOPPED, surfaces, Collections.emptySortedMap(), findings);
+            }
+            SurfaceCoverage coverage = measuring.measure(surface);
+            surfaces.put(surface.id(), coverage);
+            findings.addAll(measuring.findings(surface, coverage));
+            progress.at((double) surfaces.size() / (watered.size() + 1), "coverage of " + surface.id());
+        }
+        var waste = new WastedWater(site, parameters, heads);
+        for (Head head : site.yard().water().heads()) {
+            findings.addAll(waste.findings(head));
+        }
+        progress.at(1, "coverage");
+        return new CoverageResult(Status.COMPLETE, surfaces, waste.byHead(), findings);
+    }
+}

@@ -1,0 +1,33 @@
+package leat.calc.coverage;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import leat.model.fault.Require;
+import leat.model.finding.Finding;
+import leat.model.finding.Status;
+import leat.model.id.HeadId;
+import leat.model.id.SurfaceId;
+import leat.model.quantity.Area;
+
+/**
+ * How lawns and watered beds are covered.
+ *
+ * @param surfaces each lawn and bed that is watered by heads
+ * @param wasted   for each head that throws on paving, on structures or outside the lot, how much ground that is, beyond the
+ *                 strip that the parameters allow
+ */
+public record CoverageResult(
+        Status status,
+        SortedMap<SurfaceId, SurfaceCoverage> surfaces,
+        SortedMap<HeadId, Area> wasted,
+        List<Finding> findings) {
+
+    public CoverageResult {
+        Require.present("coverage result", "status", status);
+        surfaces = Collections.unmodifiableSortedMap(new TreeMap<>(surfaces));
+        wasted = Collections.unmodifiableSortedMap(new TreeMap<>(wasted));
+        findings = List.copyOf(findings);
+    }
+}

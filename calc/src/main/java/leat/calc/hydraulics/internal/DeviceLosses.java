@@ -1,0 +1,93 @@
+package leat.calc.hydraulics.internal;
+
+import java.util.Arrays;
+
+/**
+ * Losses beside friction on a few links: fittings (k2 · q²) and devices such as meter, backflow preventer, filter or
+ * valve (threshold + k · q^n as soon as water runs).
+ * <p>
+ * The threshold grows from 0 to its full size over the first {@value #RAMP_M3_PER_S} m³/s (0.36 L/h), a convention that
+ * keeps the law continuous; a device that stands still holds back no more than the water presses.
+ */
+final class DeviceLosses {
+
+    static final double RAMP_M3_PER_S = 1e-7;
+
+    private static final int NONE = -1;
+
+    private final int[] entryOf;
+    private int count;
+    private int[] link = new int[0];
+    private double[] minorCoefficient = new double[0];
+    private double[] thresholdM = new double[0];
+    private double[] coefficient = new double[0];
+    private double[] exponent = new double[0];
+
+    DeviceLosses(int links) {
+        entryOf = new int[links];
+        Arrays.fill(entryOf, NONE);
+    }
+
+    boolean isEmpty() {
+        return count == 0;
+    }
+
+    void setMinor(int ofLink, double newMinorCoefficient) {
+        if (newMinorCoefficient != 0 || entryOf[ofLink] != NONE) {
+            minorCoefficient[entry(ofLink)] = newMinorCoefficient;
+        }
+    }
+
+    void setDevice(int ofLink, double newThresholdM, double newCoefficient, double newExponent) {
+        int entry = entry(ofLink);
+        thresholdM[entry] = newThresholdM;
+        coefficient[entry] = newCoefficient;
+        exponent[entry] = newExponent;
+    }
+
+    /** Writes slope and offset of the tangent at the present flow: loss ≈ offset + slope · flow. */
+    void tangents(double[] flowM3PerS, double[] slope, double[] offsetM) {
+        for (int i = 0; i < count; i++) {
+            double q = Math.abs(flowM3PerS[link[i]]);
+            double power = power(q, exponent[i] - 1);
+            double rise = (2 * minorCoefficient[i] * q) + exponent[i] * coefficient[i] * power;
+            double lossM = (minorCoefficient[i] * q + coefficient[i] * power) * q;
+            if (q < RAMP_M3_PER_S) {
+                rise += thresholdM[i] / RAMP_M3_PER_S;
+                lossM += thresholdM[i] * (q / RAMP_M3_PER_S);
+            } else {
+                lossM += thresholdM[i];
+            }
+            slope[link[i]] = rise;
+            offsetM[link[i]] = Math.copySign(lossM - rise * q, flowM3PerS[link[i]]);
+        }
+    }
+
+    private static double power(double base, double power) {
+        if (power == 1) {
+            return base;
+        }
+        return power == FlowPower.EXPONENT ? FlowPower.of(base) : StrictMath.pow(base, power);
+    }
+
+    private int entry(int ofLink) {
+        if (entryOf[ofLink] == NONE) {
+            grow();
+            link[count] = ofLink;
+            exponent[count] = 2;
+            entryOf[ofLink] = count++;
+        }
+        return entryOf[ofLink];
+    }
+
+    private void grow() {
+        if (count == link.length) {
+            int size = Math.max(4, 2 * count);
+            link = Arrays.copyOf(link, size);
+            minorCoefficient = Arrays.copyOf(minorCoefficient, size);
+            thresholdM = Arrays.copyOf(thresholdM, size);
+            coefficient = Arrays.copyOf(coefficient, size);
+            exponent = Arrays.copyOf(exponent, size);
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package leat.calc.internal.cells;
+
+import java.util.List;
+import leat.model.site.Surface;
+import leat.model.site.SurfaceKind;
+
+/** What covers the ground where surfaces are drawn over each other: buildings lie on paving, paving on beds, beds on lawns. */
+public final class Covers {
+
+    private Covers() {}
+
+    /** The cells of a surface that no surface of a higher rank covers. */
+    public static CellRuns openCells(CellGrid grid, Surface surface, List<Surface> all) {
+        var raster = new RegionRaster();
+        var open = new CellRuns();
+        raster.rasterise(grid, Rings.of(surface.region()), open);
+        for (Surface other : all) {
+            if (rank(other.kind()) > rank(surface.kind())) {
+                var above = new CellRuns();
+                raster.rasterise(grid, Rings.of(other.region()), above);
+                if (above.cells() > 0) {
+                    var left = new CellRuns();
+                    left.difference(open, above);
+                    open = left;
+                }
+            }
+        }
+        return open;
+    }
+
+    private static int rank(SurfaceKind kind) {
+        return switch (kind) {
+            case LAWN -> 0;
+            case BED -> 1;
+            case WATER -> 2;
+            case PAVING -> 3;
+            case STRUCTURE -> 4;
+        };
+    }
+}
