@@ -79,6 +79,14 @@ public final class Graph {
         return edges;
     }
 
+    int mostEdgesAtANode() {
+        int most = 0;
+        for (int v = 0; v < nodes; v++) {
+            most = Math.max(most, first[v + 1] - first[v]);
+        }
+        return most;
+    }
+
     /** The other end of an edge. */
     int across(int edge, int node) {
         return from[edge] ^ to[edge] ^ node;

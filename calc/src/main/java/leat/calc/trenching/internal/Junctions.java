@@ -19,7 +19,7 @@ final class Junctions {
             return false;
         }
         double turn = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-        double half = turn > 0 ? -0.5 * Math.sqrt(3) : 0.5 * Math.sqrt(3);
+        double half = turn > 0 ? 0.5 * Math.sqrt(3) : -0.5 * Math.sqrt(3);
         double px = (bx + cx) / 2 - half * (by - cy);
         double py = (by + cy) / 2 + half * (bx - cx);
         double qx = (cx + ax) / 2 - half * (cy - ay);

@@ -21,7 +21,7 @@ final class NodeInsertion {
         this.group = new int[graph.nodes];
         this.degree = new int[graph.nodes];
         this.treeEdges = new int[graph.nodes];
-        this.spokes = new int[graph.nodes];
+        this.spokes = new int[graph.mostEdgesAtANode()];
         this.chosen = new int[graph.nodes];
     }
 

@@ -8,8 +8,11 @@ import java.util.Arrays;
  */
 public final class SharedTrench {
 
-    /** Each round moves junctions about half the rest of the way; what a fifth could gain is under a hand's breadth. */
-    private static final int ROUNDS = 4;
+    /** New junctions call for others beside them; later rounds gained less than a thousandth on yards of 50 places. */
+    private static final int ROUNDS = 3;
+
+    /** Each sweep takes about half of the way that is left. */
+    private static final int SETTLING_SWEEPS = 20;
 
     /** A junction nearer to a place than this is that place. */
     private static final double LEAST_STEP_M = 0.05;
@@ -27,7 +30,7 @@ public final class SharedTrench {
         SteinerTree tree = SteinerSearch.solve(graph, terminals, seed, new Effort(graphEffort, permit::stopped));
         for (int round = 0; round < ROUNDS && !tree.interrupted(); round++) {
             int before = ways.places();
-            addJunctions(ways, graph, tree, permit);
+            addJunctions(ways, graph, tree, terminals, permit);
             if (ways.places() == before) {
                 break;
             }
@@ -47,7 +50,7 @@ public final class SharedTrench {
     /** A tree and the graph whose edges it names. */
     public record Found(Graph graph, SteinerTree tree) {}
 
-    private static void addJunctions(Ways ways, Graph graph, SteinerTree tree, Permit permit) {
+    private static void addJunctions(Ways ways, Graph graph, SteinerTree tree, int[] terminals, Permit permit) {
         int[] first = new int[graph.nodeCount() + 1];
         int[] neighbours = neighbours(graph, tree.edges(), first);
         double[] out = new double[2];
@@ -62,6 +65,40 @@ public final class SharedTrench {
                         ways.add(out[0], out[1]);
                     }
                 }
+            }
+        }
+        settle(ways, first, neighbours, terminals, permit);
+    }
+
+    /** Junctions of three trenches pull each other: lets all move to where they come to rest, and adds those places. */
+    private static void settle(Ways ways, int[] first, int[] neighbours, int[] terminals, Permit permit) {
+        int places = first.length - 1;
+        double[] x = new double[places];
+        double[] y = new double[places];
+        boolean[] moves = new boolean[places];
+        for (int v = 0; v < places; v++) {
+            x[v] = ways.xM(v);
+            y[v] = ways.yM(v);
+            moves[v] = first[v + 1] - first[v] == 3;
+        }
+        for (int terminal : terminals) {
+            moves[terminal] = false;
+        }
+        double[] out = new double[2];
+        for (int sweep = 0; sweep < SETTLING_SWEEPS; sweep++) {
+            for (int v = 0; v < places; v++) {
+                int a = moves[v] ? neighbours[first[v]] : v;
+                int b = moves[v] ? neighbours[first[v] + 1] : v;
+                int c = moves[v] ? neighbours[first[v] + 2] : v;
+                if (moves[v] && Junctions.least(x[a], y[a], x[b], y[b], x[c], y[c], out)) {
+                    x[v] = out[0];
+                    y[v] = out[1];
+                }
+            }
+        }
+        for (int v = 0; v < places; v++) {
+            if (moves[v] && permit.allows(x[v], y[v])) {
+                ways.add(x[v], y[v]);
             }
         }
     }

@@ -71,6 +71,8 @@ public final class SteinerSearch {
     }
 
     private void growFirst() {
+        // The bound comes first: little effort shall still buy a proof of some worth.
+        bound = dual.ascend(terminals[0], effort);
         if (!paths.grow(work, graph.cost, terminals[0], terminals.length, effort)) {
             throw new IllegalArgumentException("the graph does not join all terminals");
         }
