@@ -32,8 +32,8 @@ public final class Graph {
     public static Graph of(int nodes, int[] from, int[] to, double[] cost) {
         for (int e = 0; e < cost.length; e++) {
             if (!(cost[e] >= 0) || from[e] < 0 || from[e] >= nodes || to[e] < 0 || to[e] >= nodes || from[e] == to[e]) {
-                throw new IllegalArgumentException(
-                        "edge " + e + " from " + from[e] + " to " + to[e] + " costs " + cost[e] + " of " + nodes + " nodes");
+                throw new IllegalArgumentException("edge " + e + " from " + from[e] + " to " + to[e] + " costs "
+                        + cost[e] + " of " + nodes + " nodes");
             }
         }
         return new Graph(nodes, from.clone(), to.clone(), cost.clone());

@@ -152,8 +152,7 @@ public final class Ground {
         double[][] xM = new double[rings][];
         double[][] yM = new double[rings][];
         for (int r = 0; r < rings; r++) {
-            Coordinate[] at =
-                    (r == 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(r - 1)).getCoordinates();
+            Coordinate[] at = (r == 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(r - 1)).getCoordinates();
             xM[r] = new double[at.length - 1];
             yM[r] = new double[at.length - 1];
             for (int i = 0; i < at.length - 1; i++) {

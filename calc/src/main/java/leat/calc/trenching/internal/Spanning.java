@@ -14,7 +14,8 @@ final class Spanning {
         this.graph = graph;
         this.cheapestFirst = IntStream.range(0, graph.edges)
                 .boxed()
-                .sorted(Comparator.comparingDouble((Integer e) -> graph.cost[e]).thenComparing(Comparator.naturalOrder()))
+                .sorted(Comparator.comparingDouble((Integer e) -> graph.cost[e])
+                        .thenComparing(Comparator.naturalOrder()))
                 .mapToInt(Integer::intValue)
                 .toArray();
         this.group = new int[graph.nodes];
@@ -40,7 +41,10 @@ final class Spanning {
         for (int v = 0; v < group.length; v++) {
             group[v] = v;
         }
-        return IntStream.of(cheapestFirst).filter(e -> join(graph.from[e], graph.to[e])).sorted().toArray();
+        return IntStream.of(cheapestFirst)
+                .filter(e -> join(graph.from[e], graph.to[e]))
+                .sorted()
+                .toArray();
     }
 
     private boolean join(int a, int b) {

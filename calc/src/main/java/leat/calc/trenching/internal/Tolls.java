@@ -112,7 +112,8 @@ public final class Tolls {
         double north = Math.max(y1, y2);
         for (int p = 0; p < patches; p++) {
             int box = 4 * p;
-            boolean apart = bounds[box] > east || bounds[box + 2] < west || bounds[box + 1] > north || bounds[box + 3] < south;
+            boolean apart =
+                    bounds[box] > east || bounds[box + 2] < west || bounds[box + 1] > north || bounds[box + 3] < south;
             if (apart && !isOutside[p]) {
                 continue;
             }

@@ -55,7 +55,13 @@ public final class ZoneProblem {
 
     /** A problem in which pipes run straight. */
     public static ZoneProblem straight(
-            double[] flowM3PerS, int[] kind, double[] xM, double[] yM, double manifoldXM, double manifoldYM, Limits limits) {
+            double[] flowM3PerS,
+            int[] kind,
+            double[] xM,
+            double[] yM,
+            double manifoldXM,
+            double manifoldYM,
+            Limits limits) {
         int places = xM.length + 1;
         double[] lengthM = new double[places * places];
         double[] bearingRad = new double[xM.length];

@@ -29,10 +29,11 @@ class GroundTest {
         tolls.add(paving, 4);
         tolls.add(bed, 1.5);
         double[] at = random.doubles(4, -3, 13).toArray();
-        Geometry line = SHAPES.createLineString(
-                new Coordinate[] {new Coordinate(at[0], at[1]), new Coordinate(at[2], at[3])});
+        Geometry line =
+                SHAPES.createLineString(new Coordinate[] {new Coordinate(at[0], at[1]), new Coordinate(at[2], at[3])});
         double paved = line.intersection(polygon(paving)).getLength();
-        double bedOnly = line.intersection(polygon(bed).difference(polygon(paving))).getLength();
+        double bedOnly =
+                line.intersection(polygon(bed).difference(polygon(paving))).getLength();
         double expected = line.getLength() + 3 * paved + 0.5 * bedOnly;
         assertEquals(expected, tolls.costM(at[0], at[1], at[2], at[3]), 1e-5);
     }
@@ -53,7 +54,8 @@ class GroundTest {
     void wayRoundAnObstacleBendsAtItsCornersWithTheClearance() {
         var ground = new Ground(List.of(box(0, 0, 20, 20)), List.of(box(8, 9, 12, 11)), 0, 0.5);
         double expected = 2 * Math.hypot(2.5, 5 - 1.5) + 3;
-        // Turned by a quarter: from (10, 5) to (10, 15) round the side at x = 7.5 or 12.5, between y = 8.5 and y = 11.5.
+        // Turned by a quarter: from (10, 5) to (10, 15) round the side at x = 7.5 or 12.5, between y = 8.5 and y =
+        // 11.5.
         assertEquals(expected, shortest(ground, 10, 5, 10, 15), 1e-6);
     }
 

@@ -70,7 +70,11 @@ class SteinerReferenceTest {
     /** Source: brute force over all trees. */
     @Test
     void fourPointsAreSpannedByFifteenMetres() {
-        assertEquals(15, solve(straight(new double[] {0, 3, 6, 6}, new double[] {0, 4, 0, 8}), 0, 1, 2, 3).cost(), 1e-9);
+        assertEquals(
+                15,
+                solve(straight(new double[] {0, 3, 6, 6}, new double[] {0, 4, 0, 8}), 0, 1, 2, 3)
+                        .cost(),
+                1e-9);
     }
 
     /** Source: brute force on the grid of Hanan (1966): four points make a plus sign. */
@@ -105,7 +109,9 @@ class SteinerReferenceTest {
         var ways = new Ways(new Tolls());
         int[] terminals =
                 IntStream.range(0, xM.length).map(i -> ways.add(xM[i], yM[i])).toArray();
-        return SharedTrench.find(ways, terminals, 1, EFFORT, Permits.ANYWHERE).tree().cost();
+        return SharedTrench.find(ways, terminals, 1, EFFORT, Permits.ANYWHERE)
+                .tree()
+                .cost();
     }
 
     static Graph straight(double[] x, double[] y) {
@@ -125,8 +131,10 @@ class SteinerReferenceTest {
 
     /** The cheapest tree along the lines through the points, east-west and north-south. */
     private static double squareTree(int[] x, int[] y) {
-        List<Integer> columns = new ArrayList<>(new TreeSet<>(IntStream.of(x).boxed().toList()));
-        List<Integer> rows = new ArrayList<>(new TreeSet<>(IntStream.of(y).boxed().toList()));
+        List<Integer> columns =
+                new ArrayList<>(new TreeSet<>(IntStream.of(x).boxed().toList()));
+        List<Integer> rows =
+                new ArrayList<>(new TreeSet<>(IntStream.of(y).boxed().toList()));
         List<int[]> edges = new ArrayList<>();
         for (int r = 0; r < rows.size(); r++) {
             for (int c = 0; c < columns.size(); c++) {

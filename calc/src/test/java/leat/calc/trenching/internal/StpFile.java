@@ -19,9 +19,10 @@ record StpFile(Graph graph, int[] terminals) {
             String[] word = line.strip().split("\\s+");
             switch (word[0]) {
                 case "Nodes" -> nodes = Integer.parseInt(word[1]);
-                case "E" -> edges.add(new int[] {
-                    Integer.parseInt(word[1]) - 1, Integer.parseInt(word[2]) - 1, Integer.parseInt(word[3])
-                });
+                case "E" ->
+                    edges.add(new int[] {
+                        Integer.parseInt(word[1]) - 1, Integer.parseInt(word[2]) - 1, Integer.parseInt(word[3])
+                    });
                 case "T" -> terminals.add(Integer.parseInt(word[1]) - 1);
                 default -> {}
             }

@@ -34,12 +34,13 @@ class ZoneSplitLawTest {
         ZonePlan plan = ZoneSplit.solve(problem, 5, 50_000, () -> false);
         for (int zone = 0; zone < plan.zones(); zone++) {
             int here = zone;
-            int[] heads = IntStream.range(0, 45)
-                    .filter(h -> plan.zoneOf()[h] == here)
-                    .toArray();
+            int[] heads =
+                    IntStream.range(0, 45).filter(h -> plan.zoneOf()[h] == here).toArray();
             assertTrue(heads.length > 0 && heads.length <= 4);
-            assertTrue(IntStream.of(heads).mapToDouble(h -> problem.flowM3PerS[h]).sum() <= 1 + 1e-8);
-            assertEquals(1, IntStream.of(heads).map(h -> problem.kind[h]).distinct().count());
+            assertTrue(
+                    IntStream.of(heads).mapToDouble(h -> problem.flowM3PerS[h]).sum() <= 1 + 1e-8);
+            assertEquals(
+                    1, IntStream.of(heads).map(h -> problem.kind[h]).distinct().count());
         }
         assertTrue(plan.boundM() <= plan.costM() * (1 + 1e-9));
     }
@@ -100,8 +101,10 @@ class ZoneSplitLawTest {
             int[] heads = IntStream.range(0, problem.heads)
                     .filter(h -> zoneOf[h] == here)
                     .toArray();
-            double flow = IntStream.of(heads).mapToDouble(h -> problem.flowM3PerS[h]).sum();
-            long kinds = IntStream.of(heads).map(h -> problem.kind[h]).distinct().count();
+            double flow =
+                    IntStream.of(heads).mapToDouble(h -> problem.flowM3PerS[h]).sum();
+            long kinds =
+                    IntStream.of(heads).map(h -> problem.kind[h]).distinct().count();
             if (!problem.fits(flow, heads.length) || kinds > 1) {
                 return Double.POSITIVE_INFINITY;
             }
