@@ -123,7 +123,7 @@ final class PathExchange {
             before += graph.cost[removed[i]];
         }
         markPieces(tree);
-        spread(tree, before, effort);
+        spread(before, effort);
         boolean better = chooseLinks() < before - least;
         if (better) {
             for (int i = 1; i < pieces; i++) {
@@ -164,7 +164,7 @@ final class PathExchange {
         touched[touchedCount++] = node;
     }
 
-    private void spread(Tree tree, double limit, Effort effort) {
+    private void spread(double limit, Effort effort) {
         int largest = 0;
         for (int p = 1; p < pieces; p++) {
             largest = pieceEnd[p] - pieceStart[p] > pieceEnd[largest] - pieceStart[largest] ? p : largest;
