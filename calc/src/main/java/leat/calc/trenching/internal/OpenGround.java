@@ -16,7 +16,7 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
  * Where trenches may run: the lot less a setback, less all that must not be dug with a clearance around it; and at which
  * corners a shortest trench may bend. Only this class needs general plane geometry.
  */
-public final class Ground {
+public final class OpenGround {
 
     /** Trenches may touch the edge of the allowed ground; the edge is drawn this much wider so that rounding lets them. */
     private static final double EDGE_M = 0.002;
@@ -39,7 +39,7 @@ public final class Ground {
      * @param setbackM   kept from the outline of the lots; at least 0
      * @param clearanceM kept from forbidden patches; at least 0
      */
-    public Ground(List<Patch> lots, List<Patch> forbidden, double setbackM, double clearanceM) {
+    public OpenGround(List<Patch> lots, List<Patch> forbidden, double setbackM, double clearanceM) {
         Geometry open = grown(union(lots), -setbackM);
         this.allowed = open.difference(grown(union(forbidden), clearanceM));
         Geometry widened = grown(allowed, EDGE_M);
