@@ -89,8 +89,8 @@ final class HeadKinds {
         if (sector.arc().sweep().degrees() >= 360) {
             return sector.apex();
         }
-        Angle bearing =
-                Angle.degrees(sector.arc().start().degrees() + sector.arc().sweep().degrees() / 2);
+        Angle bearing = Angle.degrees(
+                sector.arc().start().degrees() + sector.arc().sweep().degrees() / 2);
         return sector.apex().moved(bearing, sector.radius().times(0.5));
     }
 }

@@ -28,7 +28,12 @@ record Partition(List<HeadGroup> groups, ZonePlan plan) {
     private static final double ZONE_COST_M = 20;
 
     static Partition of(
-            List<Head> heads, Manifold manifold, Flow mostFlow, Site site, ZoningParameters parameters, Progress progress) {
+            List<Head> heads,
+            Manifold manifold,
+            Flow mostFlow,
+            Site site,
+            ZoningParameters parameters,
+            Progress progress) {
         double[] flowM3PerS = heads.stream()
                 .mapToDouble(head ->
                         site.catalog().head(head.family()).referenceFlow(head).si())

@@ -45,7 +45,8 @@ record SafeFlow(Optional<Flow> flow, List<Reason> reasons) {
             addSource(source.get(), site, parameters, wanted, limits, reasons);
         } else {
             reasons.add(new Reason(
-                    Subject.of(manifold.id()), "no source feeds it, so what the source gives was taken to be no limit"));
+                    Subject.of(manifold.id()),
+                    "no source feeds it, so what the source gives was taken to be no limit"));
         }
         addDevices(manifold, path, site, parameters, limits);
         addVelocity(path, site, limits);
@@ -115,7 +116,8 @@ record SafeFlow(Optional<Flow> flow, List<Reason> reasons) {
                 .filter(valve -> !valve.spare() && !site.yard().isPlanned(valve.id(), Aspect.ZONE))
                 .forEach(valve -> keys.add(valve.device()));
         for (String key : keys) {
-            limits.add(bears(site.catalog().device(key)).times(parameters.safety().value()));
+            limits.add(
+                    bears(site.catalog().device(key)).times(parameters.safety().value()));
         }
     }
 

@@ -84,8 +84,8 @@ final class ZoneDraft {
         if (free.isEmpty() && !parameters.mayAddValves()) {
             leftOut = true;
             group.heads()
-                    .forEach(head -> reasons.add(new Reason(
-                            Subject.of(head), "no valve is left at " + manifold.id() + " for its zone")));
+                    .forEach(head -> reasons.add(
+                            new Reason(Subject.of(head), "no valve is left at " + manifold.id() + " for its zone")));
             return;
         }
         ZoneValve valve = free.isEmpty() ? plannedValve(manifold, group.flow()) : free.remove(0);
@@ -178,8 +178,7 @@ final class ZoneDraft {
 
     private boolean isUnchanged(Lateral lateral) {
         Zone now = zones.get(lateral.zone());
-        return now != null
-                && site.yard().water().zone(lateral.zone()).equals(Optional.of(now));
+        return now != null && site.yard().water().zone(lateral.zone()).equals(Optional.of(now));
     }
 
     private static Lateral onlyGiven(Lateral lateral, SortedSet<PipeId> given) {
@@ -209,6 +208,8 @@ final class ZoneDraft {
     }
 
     private Planned planned(Planned before, WaterSystem water, List<TrenchSegment> trenches) {
-        return before.only(Yard.plannable(water, trenches)).with(made, Aspect.ZONE).with(assigned, Aspect.ZONE);
+        return before.only(Yard.plannable(water, trenches))
+                .with(made, Aspect.ZONE)
+                .with(assigned, Aspect.ZONE);
     }
 }

@@ -96,12 +96,12 @@ public final class Zoning {
         return served;
     }
 
-    private static Status status(
-            List<ZonePlan> plans, ZoneDraft draft, List<Manifold> manifolds, GivenZones given) {
+    private static Status status(List<ZonePlan> plans, ZoneDraft draft, List<Manifold> manifolds, GivenZones given) {
         if (plans.stream().anyMatch(ZonePlan::interrupted)) {
             return Status.STOPPED;
         }
-        boolean undone = draft.leftOut() || (manifolds.isEmpty() && !given.free().isEmpty());
+        boolean undone =
+                draft.leftOut() || (manifolds.isEmpty() && !given.free().isEmpty());
         return undone ? Status.PARTIAL : Status.COMPLETE;
     }
 

@@ -60,8 +60,7 @@ public record ZoningParameters(
     }
 
     public ZoningParameters withSafety(Ratio share) {
-        return new ZoningParameters(
-                mostFlow, share, lossReserve, mostHeads, mayAddValves, spareValves, seed, effort);
+        return new ZoningParameters(mostFlow, share, lossReserve, mostHeads, mayAddValves, spareValves, seed, effort);
     }
 
     public ZoningParameters withLossReserve(Ratio share) {
@@ -86,7 +85,6 @@ public record ZoningParameters(
     }
 
     public ZoningParameters withEffort(long moves) {
-        return new ZoningParameters(
-                mostFlow, safety, lossReserve, mostHeads, mayAddValves, spareValves, seed, moves);
+        return new ZoningParameters(mostFlow, safety, lossReserve, mostHeads, mayAddValves, spareValves, seed, moves);
     }
 }
