@@ -1,0 +1,13 @@
+package leat.calc.zoning;
+
+import java.util.List;
+import leat.model.id.HeadId;
+import leat.model.quantity.Flow;
+
+/**
+ * Heads that shall run together, not yet named.
+ *
+ * @param heads sorted by id
+ * @param flow  at their reference pressures
+ */
+record HeadGroup(List<HeadId> heads, Flow flow) {}
