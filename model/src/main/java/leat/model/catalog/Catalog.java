@@ -68,10 +68,8 @@ public record Catalog(
     private static <T> T find(String thing, SortedMap<String, T> rows, String key) {
         T row = rows.get(key);
         if (row == null) {
-            String nearest = Nearest.to(key, rows.keySet())
-                    .map(near -> "; perhaps '" + near + "'")
-                    .orElse("");
-            throw new InvalidValueException(thing, "key", "'" + key + "'", "a key of the catalogue" + nearest);
+            throw new InvalidValueException(
+                    thing, "key", "'" + key + "'", "a key of the catalogue" + Nearest.hint(key, rows.keySet()));
         }
         return row;
     }

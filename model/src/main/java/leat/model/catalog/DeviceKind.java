@@ -2,22 +2,32 @@ package leat.model.catalog;
 
 /** What a device in the line is for. */
 public enum DeviceKind {
-    METER,
+    METER("meter"),
     /** Pressure vacuum breaker, ASSE 1020. */
-    PRESSURE_VACUUM_BREAKER,
+    PRESSURE_VACUUM_BREAKER("pressure vacuum breaker"),
     /** Reduced pressure principle assembly, ASSE 1013. */
-    REDUCED_PRESSURE,
+    REDUCED_PRESSURE("reduced pressure assembly"),
     /** Double check valve assembly, ASSE 1015. */
-    DOUBLE_CHECK,
+    DOUBLE_CHECK("double check assembly"),
     /** Atmospheric vacuum breaker, ASSE 1001; not under constant pressure. */
-    ATMOSPHERIC_VACUUM_BREAKER,
-    HOSE_VACUUM_BREAKER,
-    ZONE_VALVE,
-    MASTER_VALVE,
-    STRAINER,
-    REGULATOR,
-    CHECK_VALVE,
-    FLOW_SENSOR;
+    ATMOSPHERIC_VACUUM_BREAKER("atmospheric vacuum breaker"),
+    HOSE_VACUUM_BREAKER("hose vacuum breaker"),
+    ZONE_VALVE("zone valve"),
+    MASTER_VALVE("master valve"),
+    STRAINER("strainer"),
+    REGULATOR("regulator"),
+    CHECK_VALVE("check valve"),
+    FLOW_SENSOR("flow sensor");
+
+    private final String label;
+
+    DeviceKind(String label) {
+        this.label = label;
+    }
+
+    public String label() {
+        return label;
+    }
 
     public boolean isBackflowPreventer() {
         return this == PRESSURE_VACUUM_BREAKER

@@ -24,6 +24,11 @@ public final class Nearest {
         return best.filter(one -> allowed <= Math.max(1, Math.max(wrong.length(), one.length()) / 3));
     }
 
+    /** The end of a message: {@code ; perhaps 'south wall'}, or nothing if no candidate is near. */
+    public static String hint(String wrong, Collection<String> candidates) {
+        return to(wrong, candidates).map(near -> "; perhaps '" + near + "'").orElse("");
+    }
+
     /** Levenshtein distance in which two letters that changed places count once (restricted Damerau). */
     static int edits(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];

@@ -37,7 +37,7 @@ public final class BackflowPart extends Part {
 
     @Override
     void addTo(YardDraft draft) {
-        if (draft.has("backflow preventer " + name, fields, "on", "device", "height")) {
+        if (draft.has("backflow preventer", name, fields, "on", "device", "height")) {
             PipeId on = new PipeId(fields.get("on", String.class));
             draft.backflow(new BackflowPreventer(
                     new BackflowId(name), on, fields.get("device", String.class), fields.get("height", Length.class)));

@@ -5,6 +5,7 @@ import leat.model.catalog.HeadFamily;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.Jet;
 import leat.model.catalog.PressureRange;
+import leat.model.fault.InvalidValueException;
 import leat.model.finding.Citation;
 import leat.model.finding.Standing;
 import leat.model.quantity.Angle;
@@ -13,8 +14,14 @@ import leat.model.quantity.Length;
 import leat.model.quantity.PrecipitationRate;
 import leat.model.quantity.Pressure;
 
-/** A family of heads of the yard's own, such as from a maker's sheet. */
+/**
+ * A family of heads of the yard's own, such as from a maker's sheet. Of {@code flow}, {@code flowAtFullCircle} and
+ * {@code precipitation} the one that was said last counts.
+ */
 public final class FamilyPart extends Part {
+
+    /** The flow rule, under the name that a complaint of its lack has to have. */
+    private static final String FLOW = "flow or precipitation";
 
     private final String key;
     private final HeadShape shape;
@@ -33,17 +40,17 @@ public final class FamilyPart extends Part {
 
     /** Flow of the nozzle at reference pressure, whatever the arc. */
     public FamilyPart flow(Flow flow) {
-        return set("flow", flow).set("rule", FlowRule.FIXED);
+        return set("flow", flow).set(FLOW, FlowRule.FIXED);
     }
 
     /** Flow at full circle and reference pressure; less in proportion to the arc. */
     public FamilyPart flowAtFullCircle(Flow flow) {
-        return set("flow", flow).set("rule", FlowRule.BY_ARC);
+        return set("flow", flow).set(FLOW, FlowRule.BY_ARC);
     }
 
     /** The same depth rate for each arc and radius, counted over squares with sides of the radius. */
     public FamilyPart precipitation(PrecipitationRate rate) {
-        return set("precipitation", rate).set("rule", FlowRule.BY_AREA);
+        return set("precipitation", rate).set(FLOW, FlowRule.BY_AREA);
     }
 
     public FamilyPart pressure(Pressure least, Pressure reference, Pressure most) {
@@ -75,22 +82,13 @@ public final class FamilyPart extends Part {
 
     @Override
     void addTo(YardDraft draft) {
-        if (!draft.has("head family " + key, fields, "radius", "pressure", "rule")) {
+        if (!draft.has("head family", key, fields, "radius", "pressure", FLOW)) {
             return;
         }
-        Length radius = fields.get("radius", Length.class);
-        Jet jet = new Jet(
-                radius,
-                fields.get("leastRadius", Length.class),
-                flow(radius),
-                fields.get("rule", FlowRule.class),
-                0.5,
-                shape == HeadShape.ROTOR ? 0.3 : 0.25, // as the standing table has them: common practice, no source
-                fields.get("profile", "wedge", String.class));
         draft.family(new HeadFamily(
                 key,
                 shape,
-                jet,
+                jet(fields.get(FLOW, FlowRule.class)),
                 fields.get("pressure", PressureRange.class),
                 fields.get("leastArc", new Angle(45), Angle.class),
                 fields.get("mostArc", new Angle(360), Angle.class),
@@ -98,9 +96,25 @@ public final class FamilyPart extends Part {
                 new Citation(fields.get("source", "stated by the user", String.class), Standing.STATED)));
     }
 
-    private Flow flow(Length radius) {
-        return fields.find("precipitation", PrecipitationRate.class)
-                .map(rate -> new Flow(rate.si() * radius.metres() * radius.metres()))
-                .orElseGet(() -> fields.get("flow", Flow.class));
+    private Jet jet(FlowRule rule) {
+        Length radius = fields.get("radius", Length.class);
+        try {
+            return new Jet(
+                    radius,
+                    fields.get("leastRadius", Length.class),
+                    rule == FlowRule.BY_AREA ? flowOverSquare(radius) : fields.get("flow", Flow.class),
+                    rule,
+                    0.5,
+                    shape == HeadShape.ROTOR ? 0.3 : 0.25, // as the standing table has them: common practice, no source
+                    fields.get("profile", "wedge", String.class));
+        } catch (InvalidValueException e) {
+            throw e.within("head family " + key);
+        }
+    }
+
+    /** Full circles at the corners of a square with sides of the radius: each waters one such square. */
+    private Flow flowOverSquare(Length radius) {
+        double rate = fields.get("precipitation", PrecipitationRate.class).metresPerSecond();
+        return new Flow(rate * radius.metres() * radius.metres());
     }
 }

@@ -38,6 +38,13 @@ final class Fields {
         return Optional.ofNullable(values.get(field)).map(type::cast);
     }
 
+    /** The fields that were set but are none of these, in the order of the alphabet. */
+    List<String> beside(List<String> allowed) {
+        List<String> others = new ArrayList<>(values.keySet());
+        others.removeAll(allowed);
+        return others;
+    }
+
     List<String> missing(List<String> required) {
         List<String> missing = new ArrayList<>(required);
         missing.removeAll(values.keySet());

@@ -26,21 +26,22 @@ public final class GroundRulePart extends Part {
 
     static GroundRulePart service(String name, ExistingService.Kind kind, Path route) {
         return new GroundRulePart(
-                (draft, doubt) ->
-                        draft.service(new ExistingService(new ServiceId(name), kind, route.in(draft.units()), doubt)),
+                (draft, doubt) -> draft.service(new ExistingService(
+                        new ServiceId(name), kind, route.in(draft.units(), "existing service " + name), doubt)),
                 Length.ZERO);
     }
 
     static GroundRulePart zone(String name, DigZone.Kind kind, Outline outline) {
         return new GroundRulePart(
-                (draft, doubt) ->
-                        draft.digZone(new DigZone(new DigZoneId(name), kind, outline.in(draft.units()), doubt)),
+                (draft, doubt) -> draft.digZone(new DigZone(
+                        new DigZoneId(name), kind, outline.in(draft.units(), "digging rule " + name), doubt)),
                 Length.ZERO);
     }
 
     static GroundRulePart line(String name, LimitLine.Kind kind, Path line) {
         return new GroundRulePart(
-                (draft, doubt) -> draft.limitLine(new LimitLine(new LineId(name), kind, line.in(draft.units()))),
+                (draft, doubt) -> draft.limitLine(
+                        new LimitLine(new LineId(name), kind, line.in(draft.units(), "limit line " + name))),
                 Length.ZERO);
     }
 

@@ -1,6 +1,7 @@
 package leat.model.plan;
 
 import java.util.List;
+import leat.model.fault.Require;
 
 /** Several parts handed over as one, such as the levels of a file. */
 public final class GroupPart extends Part {
@@ -8,7 +9,7 @@ public final class GroupPart extends Part {
     private final List<Part> parts;
 
     GroupPart(List<Part> parts) {
-        this.parts = List.copyOf(parts);
+        this.parts = Require.entries("group", "parts", parts);
     }
 
     @Override

@@ -49,7 +49,12 @@ public final class HeadPart extends Part {
     }
 
     static HeadPart lying(String name, Path path) {
-        return new HeadPart(name, HeadShape.DRIP_LINE, units -> path.in(units).start(), path::in, Fields.NONE);
+        return new HeadPart(
+                name,
+                HeadShape.DRIP_LINE,
+                units -> path.in(units).start(),
+                units -> path.in(units, "drip line " + name),
+                Fields.NONE);
     }
 
     /** Key of its family in the catalogue of heads, such as {@code spray-3_7}. */
@@ -81,8 +86,13 @@ public final class HeadPart extends Part {
     @Override
     void addTo(YardDraft draft) {
         boolean throwsWater = shape == HeadShape.ROTOR || shape == HeadShape.SPRAY;
-        String thing = "head " + name;
-        if (throwsWater ? draft.has(thing, fields, "family", "arc", "radius") : draft.has(thing, fields, "family")) {
+        if (!throwsWater) {
+            draft.only(shape.label() + " " + name, fields, "family");
+        }
+        boolean finished = throwsWater
+                ? draft.has("head", name, fields, "family", "arc", "radius")
+                : draft.has("head", name, fields, "family");
+        if (finished) {
             draft.head(made(draft.units()));
         }
     }

@@ -1,7 +1,9 @@
 package leat.model.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import leat.model.fault.Require;
 import leat.model.id.ManifoldId;
 import leat.model.id.PipeId;
 import leat.model.id.ValveId;
@@ -30,12 +32,12 @@ public final class ManifoldPart extends Part {
 
     /** Names of the valves that zones use. */
     public ManifoldPart valves(String... names) {
-        return set("valves", List.of(names));
+        return set("valves", Require.entries("manifold " + name, "valves", Arrays.asList(names)));
     }
 
     /** Names of valves that are built in now for zones to come. */
     public ManifoldPart spareValves(String... names) {
-        return set("spares", List.of(names));
+        return set("spares", Require.entries("manifold " + name, "spareValves", Arrays.asList(names)));
     }
 
     /** Catalogue key of its valves; one-inch ones if left out. */

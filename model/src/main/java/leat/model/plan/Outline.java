@@ -3,6 +3,8 @@ package leat.model.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import leat.model.fault.InvalidValueException;
+import leat.model.fault.Require;
 import leat.model.geometry.Point;
 import leat.model.geometry.Region;
 import leat.model.quantity.Angle;
@@ -22,12 +24,14 @@ public final class Outline {
     }
 
     static Outline polygon(List<Place> corners) {
-        List<Place> kept = List.copyOf(corners);
+        List<Place> kept = Require.entries("polygon", "corners", corners);
         return new Outline(
                 units -> Region.of(kept.stream().map(corner -> corner.in(units)).toList()));
     }
 
     static Outline rectangle(Place corner, Length east, Length north) {
+        Require.moreThan("rectangle", "width to the east", east, Length.ZERO);
+        Require.moreThan("rectangle", "length to the north", north, Length.ZERO);
         return new Outline(units -> {
             Point sw = corner.in(units);
             double x = sw.xM() + east.metres();
@@ -37,10 +41,12 @@ public final class Outline {
     }
 
     static Outline circle(Place centre, Length radius) {
+        Require.moreThan("circle", "radius", radius, Length.ZERO);
         return new Outline(units -> {
+            Point middle = centre.in(units);
             List<Point> corners = new ArrayList<>();
             for (int i = 0; i < CIRCLE_SIDES; i++) {
-                corners.add(centre.in(units).moved(new Angle(360.0 * i / CIRCLE_SIDES), radius));
+                corners.add(middle.moved(new Angle(360.0 * i / CIRCLE_SIDES), radius));
             }
             return Region.of(corners);
         });
@@ -58,5 +64,14 @@ public final class Outline {
     /** The ground on the plan of a yard in those units. */
     public Region in(UnitSystem units) {
         return shape.apply(units);
+    }
+
+    /** The same for a thing that is named if its ground cannot be so. */
+    Region in(UnitSystem units, String owner) {
+        try {
+            return in(units);
+        } catch (InvalidValueException e) {
+            throw e.within(owner);
+        }
     }
 }

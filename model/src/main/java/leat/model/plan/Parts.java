@@ -1,5 +1,6 @@
 package leat.model.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.RuleLimit;
@@ -119,7 +120,7 @@ public final class Parts {
     }
 
     public static Path polyline(Place... places) {
-        return new Path(List.of(places));
+        return new Path(Arrays.asList(places));
     }
 
     public static Path polyline(Polyline route) {
@@ -127,7 +128,7 @@ public final class Parts {
     }
 
     public static Outline polygon(Place... corners) {
-        return Outline.polygon(List.of(corners));
+        return Outline.polygon(Arrays.asList(corners));
     }
 
     public static Outline polygon(Region region) {
@@ -186,7 +187,8 @@ public final class Parts {
 
     /** A wall, a boulder, a tank: no trench goes through it. */
     public static ObstaclePart obstacle(String name, Outline outline) {
-        return new ObstaclePart(units -> new Obstacle.Block(new ObstacleId(name), outline.in(units)));
+        return new ObstaclePart(
+                units -> new Obstacle.Block(new ObstacleId(name), outline.in(units, "obstacle " + name)));
     }
 
     /** A tree by the diameter of its trunk at breast height; its root zone follows from that. */
@@ -290,6 +292,6 @@ public final class Parts {
 
     /** Several parts as one. */
     public static GroupPart group(Part... parts) {
-        return new GroupPart(List.of(parts));
+        return new GroupPart(Arrays.asList(parts));
     }
 }

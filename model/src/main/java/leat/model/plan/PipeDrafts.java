@@ -1,12 +1,13 @@
 package leat.model.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import leat.model.fault.Nearest;
+import java.util.stream.Stream;
 import leat.model.geometry.Polyline;
 import leat.model.id.HeadId;
 import leat.model.id.PipeId;
@@ -39,6 +40,7 @@ final class PipeDrafts {
     private final List<Draft> drafts = new ArrayList<>();
     private final SortedMap<String, UpstreamId> upstream = new TreeMap<>();
     private final SortedMap<PipeId, UpstreamId> fedBy = new TreeMap<>();
+    private final SortedMap<PipeId, ValveId> valveOf = new TreeMap<>();
 
     PipeDrafts(YardDraft yard) {
         this.yard = yard;
@@ -68,21 +70,64 @@ final class PipeDrafts {
         for (Draft draft : drafts) {
             UpstreamId from = upstream.get(draft.from());
             if (from == null) {
-                String nearest = Nearest.to(draft.from(), upstream.keySet())
-                        .map(near -> "; perhaps '" + near + "'")
-                        .orElse("");
-                yard.complain("pipe " + draft.id() + ": from is '" + draft.from()
-                        + "'; no source, pipe or valve has that name" + nearest);
+                yard.refer("pipe " + draft.id(), "from", draft.from(), "source, pipe or valve", upstream.keySet());
             } else {
                 fedBy.put(draft.id(), from);
             }
+        }
+        fedBy.keySet().forEach(this::findValve);
+    }
+
+    /** Notes the valve that a chain of pipes starts at; pipes of the main have none. */
+    private void findValve(PipeId pipe) {
+        @Nullable UpstreamId here = pipe;
+        for (int steps = 0; here instanceof PipeId && steps <= fedBy.size(); steps++) {
+            here = fedBy.get(here);
+        }
+        if (here instanceof ValveId valve) {
+            valveOf.put(pipe, valve);
+        }
+    }
+
+    /** All pipes, those that were there and those of the draft. */
+    Stream<PipeId> all() {
+        return Stream.concat(fedBy.keySet().stream(), drafts.stream().map(Draft::id))
+                .distinct();
+    }
+
+    Stream<PipeId> ofMain() {
+        return all().filter(pipe -> !valveOf.containsKey(pipe));
+    }
+
+    /** Complains of pipes that end at a head that is not there, not in their zone, or reached already. */
+    void checkEnds(List<Zone> zones, Collection<String> heads) {
+        SortedMap<ValveId, Zone> zoneOf = new TreeMap<>();
+        zones.forEach(zone -> zoneOf.put(zone.valve(), zone));
+        SortedMap<String, PipeId> reached = new TreeMap<>();
+        for (Draft draft : drafts) {
+            draft.to().ifPresent(head -> {
+                String thing = "pipe " + draft.id();
+                yard.refer(thing, "to", head, "head", heads);
+                PipeId other = reached.put(head, draft.id());
+                if (other != null) {
+                    yard.complain(thing + ": to is '" + head + "', which pipe " + other + " ends at already");
+                }
+                ValveId valve = valveOf.get(draft.id());
+                Zone zone = valve == null ? null : zoneOf.get(valve);
+                if (valve == null && fedBy.containsKey(draft.id())) {
+                    yard.complain(
+                            thing + ": to is '" + head + "', but no valve stands between the source and that head");
+                } else if (zone != null && heads.contains(head) && !zone.heads().contains(new HeadId(head))) {
+                    yard.complain(thing + ": to is '" + head + "', which is no head of its zone " + zone.id());
+                }
+            });
         }
     }
 
     Main mainWith(Main main) {
         List<PipeRun> runs = new ArrayList<>(main.runs());
         drafts.stream()
-                .filter(draft -> valveAbove(draft) == null)
+                .filter(draft -> !valveOf.containsKey(draft.id()))
                 .map(this::run)
                 .forEach(runs::add);
         return new Main(runs);
@@ -91,17 +136,23 @@ final class PipeDrafts {
     List<Lateral> lateralsWith(List<Lateral> laterals, List<Zone> zones) {
         SortedMap<ZoneId, Lateral> byZone = new TreeMap<>();
         laterals.forEach(lateral -> byZone.put(lateral.zone(), lateral));
+        SortedMap<ValveId, List<Draft>> byValve = new TreeMap<>();
+        for (Draft draft : drafts) {
+            ValveId valve = valveOf.get(draft.id());
+            if (valve != null) {
+                byValve.computeIfAbsent(valve, one -> new ArrayList<>()).add(draft);
+            }
+        }
         for (Zone zone : zones) {
-            List<Draft> own = drafts.stream()
-                    .filter(draft -> zone.valve().equals(valveAbove(draft)))
-                    .toList();
-            if (!own.isEmpty()) {
+            List<Draft> own = byValve.remove(zone.valve());
+            if (own != null) {
                 Lateral before =
                         byZone.getOrDefault(zone.id(), new Lateral(zone.id(), List.of(), Collections.emptySortedMap()));
                 byZone.put(zone.id(), joined(before, own));
             }
         }
-        complainOfValvesWithoutZone(zones);
+        byValve.forEach((valve, own) -> own.forEach(draft ->
+                yard.complain("pipe " + draft.id() + ": it is fed by valve " + valve + ", which no zone has")));
         return List.copyOf(byZone.values());
     }
 
@@ -113,25 +164,6 @@ final class PipeDrafts {
             draft.to().ifPresent(head -> heads.put(new HeadId(head), draft.id()));
         }
         return new Lateral(before.zone(), runs, heads);
-    }
-
-    private void complainOfValvesWithoutZone(List<Zone> zones) {
-        List<ValveId> zoned = zones.stream().map(Zone::valve).toList();
-        for (Draft draft : drafts) {
-            ValveId valve = valveAbove(draft);
-            if (valve != null && !zoned.contains(valve)) {
-                yard.complain("pipe " + draft.id() + ": it is fed by valve " + valve + ", which no zone has");
-            }
-        }
-    }
-
-    /** The valve that a chain of pipes starts at; null for pipes of the main. */
-    private @Nullable ValveId valveAbove(Draft draft) {
-        UpstreamId here = draft.id();
-        for (int steps = 0; here instanceof PipeId && steps <= fedBy.size(); steps++) {
-            here = fedBy.get(here);
-        }
-        return here instanceof ValveId valve ? valve : null;
     }
 
     private PipeRun run(Draft draft) {

@@ -51,12 +51,12 @@ public final class PipePart extends Part {
 
     @Override
     void addTo(YardDraft draft) {
-        if (draft.has("pipe " + name, fields, "from", "series")) {
+        if (draft.has("pipe", name, fields, "from", "series")) {
             draft.pipes()
                     .add(new PipeDrafts.Draft(
                             new PipeId(name),
                             fields.get("from", String.class),
-                            route.in(draft.units()),
+                            route.in(draft.units(), "pipe " + name),
                             fields.get("series", String.class),
                             fields.find("size", String.class),
                             fields.get("existing", false, Boolean.class),

@@ -1,6 +1,7 @@
 package leat.model.plan;
 
 import java.util.Optional;
+import leat.model.fault.Require;
 import leat.model.geometry.Point;
 import leat.model.quantity.Length;
 import leat.model.quantity.UnitSystem;
@@ -19,6 +20,8 @@ public final class Place {
     }
 
     static Place numbers(double east, double north) {
+        Require.finite("place", "east", east);
+        Require.finite("place", "north", north);
         return new Place(east, north, Optional.empty());
     }
 

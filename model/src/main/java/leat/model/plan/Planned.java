@@ -1,6 +1,5 @@
 package leat.model.plan;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -53,7 +52,7 @@ public record Planned(SortedMap<Id, SortedSet<Aspect>> aspects) {
 
     private Planned changed(Collection<? extends Id> ids, List<Aspect> some, boolean planned) {
         SortedMap<Id, SortedSet<Aspect>> changed = new TreeMap<>(aspects);
-        for (Id id : new ArrayList<>(ids)) {
+        for (Id id : ids) {
             SortedSet<Aspect> of = new TreeSet<>(changed.getOrDefault(id, Collections.emptySortedSet()));
             if (planned) {
                 of.addAll(some);

@@ -1,6 +1,8 @@
 package leat.model.plan;
 
+import java.util.function.Supplier;
 import leat.model.catalog.Catalog;
+import leat.model.catalog.Device;
 import leat.model.catalog.DeviceKind;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.Rules;
@@ -39,7 +41,9 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
     }
 
     private static void checkKeys(Yard yard, Catalog catalog) {
-        yard.terrain().surfaces().forEach(surface -> surface.soil().ifPresent(catalog::soil));
+        yard.terrain()
+                .surfaces()
+                .forEach(one -> one.soil().ifPresent(key -> named("surface " + one.id(), () -> catalog.soil(key))));
         yard.water().heads().forEach(head -> checkFamily(head, catalog));
         yard.water().pipes().forEach(pipe -> checkPipe(pipe, catalog));
         yard.water()
@@ -47,12 +51,11 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
                 .forEach(source -> source.meter()
                         .ifPresent(key -> checkDevice("source " + source.id(), key, catalog, DeviceKind.METER)));
         yard.water().backflows().forEach(one -> {
-            if (!catalog.device(one.device()).kind().isBackflowPreventer()) {
+            String thing = "backflow preventer " + one.id();
+            Device device = named(thing, () -> catalog.device(one.device()));
+            if (!device.kind().isBackflowPreventer()) {
                 throw new InvalidValueException(
-                        "backflow preventer " + one.id(),
-                        "device",
-                        "'" + one.device() + "'",
-                        "the key of a backflow preventer");
+                        thing, "device", quoted(one.device(), device), "the key of a backflow preventer");
             }
         });
         yard.water()
@@ -63,30 +66,52 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
     }
 
     private static void checkPipe(PipeRun pipe, Catalog catalog) {
-        catalog.series(pipe.series());
-        pipe.tradeSize().ifPresent(catalog::pipe);
+        String thing = "pipe " + pipe.id();
+        named(thing, () -> catalog.series(pipe.series()));
+        pipe.tradeSize().ifPresent(size -> named(thing, () -> catalog.pipe(size)));
     }
 
-    private static void checkDevice(String thing, String key, Catalog catalog, DeviceKind kind) {
-        DeviceKind found = catalog.device(key).kind();
-        if (found != kind) {
-            throw new InvalidValueException(thing, "device", "'" + key + "', a " + found, "the key of a " + kind);
+    private static void checkDevice(String thing, String key, Catalog catalog, DeviceKind wanted) {
+        Device device = named(thing, () -> catalog.device(key));
+        if (device.kind() != wanted) {
+            throw new InvalidValueException(
+                    thing, "device", quoted(key, device), "the key of a device that is a " + wanted.label());
         }
     }
 
+    private static String quoted(String key, Device device) {
+        return "'" + key + "', which is a " + device.kind().label();
+    }
+
     private static void checkFamily(Head head, Catalog catalog) {
-        HeadShape wanted = head instanceof Rotor
-                ? HeadShape.ROTOR
-                : head instanceof Spray
-                        ? HeadShape.SPRAY
-                        : head instanceof Bubbler ? HeadShape.BUBBLER : HeadShape.DRIP_LINE;
-        HeadShape found = catalog.head(head.family()).shape();
+        String thing = "head " + head.id();
+        HeadShape wanted = shape(head);
+        HeadShape found = named(thing, () -> catalog.head(head.family())).shape();
         if (found != wanted) {
             throw new InvalidValueException(
-                    "head " + head.id(),
+                    thing,
                     "family",
-                    "'" + head.family() + "', a " + found,
-                    "a family of shape " + wanted);
+                    "'" + head.family() + "', which makes a " + found.label(),
+                    "a family that makes a " + wanted.label());
+        }
+    }
+
+    private static HeadShape shape(Head head) {
+        if (head instanceof Rotor) {
+            return HeadShape.ROTOR;
+        }
+        if (head instanceof Spray) {
+            return HeadShape.SPRAY;
+        }
+        return head instanceof Bubbler ? HeadShape.BUBBLER : HeadShape.DRIP_LINE;
+    }
+
+    /** What the catalogue has, or its refusal with the name of the thing that asked. */
+    private static <T> T named(String thing, Supplier<T> row) {
+        try {
+            return row.get();
+        } catch (InvalidValueException e) {
+            throw e.within(thing);
         }
     }
 }

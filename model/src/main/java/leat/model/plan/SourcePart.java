@@ -73,20 +73,23 @@ public final class SourcePart extends Part {
         var meter = fields.find("meter", String.class);
         switch (kind) {
             case MAINS -> {
-                if (draft.has("mains " + name, fields, "staticPressure")) {
+                draft.only("mains " + name, fields, "staticPressure", "flowTest", "meter");
+                if (draft.has("mains", name, fields, "staticPressure")) {
                     Pressure pressure = fields.get("staticPressure", Pressure.class);
                     draft.source(new Mains(id, point, pressure, fields.find("flowTest", FlowTest.class), meter));
                 }
             }
             case PUMP -> {
-                if (draft.has("pump " + name, fields, "shutOff", "duty")) {
+                draft.only("pump " + name, fields, "shutOff", "duty", "dutyPressure", "meter");
+                if (draft.has("pump", name, fields, "shutOff", "duty")) {
                     Pressure shutOff = fields.get("shutOff", Pressure.class);
                     Flow duty = fields.get("duty", Flow.class);
                     draft.source(new Pump(id, point, shutOff, duty, fields.get("dutyPressure", Pressure.class), meter));
                 }
             }
             case TANK -> {
-                if (draft.has("tank " + name, fields, "waterLevel")) {
+                draft.only("tank " + name, fields, "waterLevel", "meter");
+                if (draft.has("tank", name, fields, "waterLevel")) {
                     draft.source(new Tank(id, point, fields.get("waterLevel", Length.class), meter));
                 }
             }

@@ -47,7 +47,7 @@ public final class SurfacePart extends Part {
         draft.surface(new Surface(
                 new SurfaceId(name),
                 kind,
-                outline.in(draft.units()),
+                outline.in(draft.units(), "surface " + name),
                 fields.get("watering", kind == SurfaceKind.LAWN ? Watering.HEADS : Watering.NONE, Watering.class),
                 fields.find("soil", String.class),
                 fields.find("planting", String.class),

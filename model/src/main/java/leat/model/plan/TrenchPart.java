@@ -1,6 +1,8 @@
 package leat.model.plan;
 
+import java.util.Arrays;
 import java.util.List;
+import leat.model.fault.Require;
 import leat.model.id.PipeId;
 import leat.model.id.SegmentId;
 import leat.model.quantity.Length;
@@ -27,7 +29,7 @@ public final class TrenchPart extends Part {
 
     /** Names of the pipes that lie in it. */
     public TrenchPart holds(String... pipes) {
-        return set("holds", List.of(pipes));
+        return set("holds", Require.entries("trench " + name, "holds", Arrays.asList(pipes)));
     }
 
     public TrenchPart byHand() {
@@ -44,11 +46,11 @@ public final class TrenchPart extends Part {
 
     @Override
     void addTo(YardDraft draft) {
-        if (draft.has("trench " + name, fields, "depth")) {
+        if (draft.has("trench", name, fields, "depth")) {
             List<?> pipes = fields.get("holds", List.of(), List.class);
             draft.trench(new TrenchSegment(
                     new SegmentId(name),
-                    route.in(draft.units()),
+                    route.in(draft.units(), "trench " + name),
                     fields.get("depth", Length.class),
                     pipes.stream().map(pipe -> new PipeId((String) pipe)).toList(),
                     fields.get("byHand", false, Boolean.class),

@@ -1,10 +1,12 @@
 package leat.model.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import leat.model.catalog.Additions;
 import leat.model.fault.InvalidValueException;
+import leat.model.fault.Nearest;
 import leat.model.fault.Require;
 import leat.model.id.Id;
 import leat.model.id.PipeId;
@@ -59,7 +61,9 @@ public record Yard(
      * @throws InvalidValueException if a part cannot be as it says
      */
     public Yard with(Part... parts) {
-        return YardDraft.of(this).add(List.of(parts)).build();
+        return YardDraft.of(this)
+                .add(Require.entries("yard " + name, "parts", Arrays.asList(parts)))
+                .build();
     }
 
     /** The same yard in other units; only its parts to come and its printing change. */
@@ -71,12 +75,21 @@ public record Yard(
         return planned.has(id, aspect);
     }
 
-    /** Turns planned aspects into given ones: stages leave them alone from now on. */
+    /**
+     * Turns planned aspects into given ones: stages leave them alone from now on.
+     *
+     * @throws InvalidValueException if nothing that can be planned has that id
+     */
     public Yard pin(Id id, Aspect... aspects) {
+        requirePlannable(id, plannable(water, trenches));
         return withPlanned(planned.without(id, aspects));
     }
 
-    /** Turns given aspects into planned ones: stages may replace them. */
+    /**
+     * Turns given aspects into planned ones: stages may replace them.
+     *
+     * @throws InvalidValueException if nothing that can be planned has that id
+     */
     public Yard release(Id id, Aspect... aspects) {
         return withPlanned(planned.with(id, aspects));
     }
@@ -122,11 +135,20 @@ public record Yard(
                 }
             }
         }
-        for (Id id : planned.aspects().keySet()) {
-            if (!known.contains(id)) {
-                throw new InvalidValueException(
-                        "planned", id.kind(), "'" + id.name() + "', which is not there", "a thing that can be planned");
-            }
+        planned.aspects().keySet().forEach(id -> requirePlannable(id, known));
+    }
+
+    private static void requirePlannable(Id id, SortedSet<Id> known) {
+        if (!known.contains(id)) {
+            List<String> names = known.stream()
+                    .filter(one -> one.kind().equals(id.kind()))
+                    .map(Id::name)
+                    .toList();
+            throw new InvalidValueException(
+                    "plan",
+                    id.kind(),
+                    "'" + id.name() + "', which is not there",
+                    "a thing that can be planned" + Nearest.hint(id.name(), names));
         }
     }
 }

@@ -1,12 +1,19 @@
 package leat.model.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import leat.model.catalog.Additions;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.RuleLimit;
+import leat.model.fault.Nearest;
 import leat.model.fault.UnfinishedException;
+import leat.model.id.Id;
+import leat.model.id.NaturalOrder;
 import leat.model.id.ValveId;
 import leat.model.quantity.UnitSystem;
 import leat.model.site.DigZone;
@@ -34,6 +41,7 @@ final class YardDraft {
 
     private final Yard before;
     private final List<String> complaints = new ArrayList<>();
+    private final SortedSet<String> unfinished = new TreeSet<>();
     private Optional<Survey> survey;
     private final List<SpotLevel> asItIs;
     private final List<SpotLevel> finished;
@@ -98,12 +106,29 @@ final class YardDraft {
     }
 
     /** Whether the fields have all that the thing needs; complains of what they lack. */
-    boolean has(String thing, Fields fields, String... required) {
+    boolean has(String kind, String name, Fields fields, String... required) {
         List<String> missing = fields.missing(List.of(required));
         if (!missing.isEmpty()) {
-            complain(thing + ": missing " + String.join(" and ", missing));
+            complain(kind + " " + name + ": missing " + String.join(" and ", missing));
+            unfinished.add(name);
         }
         return missing.isEmpty();
+    }
+
+    /** Complains of fields that such a thing does not have and that would be lost without a word. */
+    void only(String thing, Fields fields, String... allowed) {
+        List<String> others = fields.beside(List.of(allowed));
+        if (!others.isEmpty()) {
+            complain(thing + ": it has no " + String.join(" and no ", others));
+        }
+    }
+
+    /** Complains of a name that nothing has; silent about things whose own lack was complained of. */
+    void refer(String thing, String field, String name, String kinds, Collection<String> known) {
+        if (!known.contains(name) && !unfinished.contains(name)) {
+            complain(thing + ": " + field + " is '" + name + "'; no " + kinds + " has that name"
+                    + Nearest.hint(name, known));
+        }
     }
 
     void survey(Survey one) {
@@ -180,6 +205,7 @@ final class YardDraft {
                 .map(valve -> valve.id())
                 .toList();
         pipes.resolve(sources.stream().map(Source::id).toList(), valves, water.main(), water.laterals());
+        checkNames(valves);
         throwIfUnfinished();
         Main main = pipes.mainWith(water.main());
         List<Lateral> laterals = pipes.lateralsWith(water.laterals(), zones);
@@ -193,6 +219,32 @@ final class YardDraft {
                 trenches,
                 before.planned(),
                 new Additions(families, limits));
+    }
+
+    private void checkNames(List<ValveId> valves) {
+        SortedSet<String> ofHeads = names(heads.stream().map(Head::id));
+        SortedSet<String> ofValves = names(valves.stream());
+        SortedSet<String> ofMain = names(pipes.ofMain());
+        SortedSet<String> ofPipes = names(pipes.all());
+        for (Zone zone : zones) {
+            refer("zone " + zone.id(), "valve", zone.valve().name(), "valve", ofValves);
+            zone.heads().forEach(head -> refer("zone " + zone.id(), "heads", head.name(), "head", ofHeads));
+        }
+        pipes.checkEnds(zones, ofHeads);
+        backflows.forEach(
+                one -> refer("backflow preventer " + one.id(), "on", one.on().name(), "pipe of the main", ofMain));
+        manifolds.forEach(manifold -> manifold.on()
+                .ifPresent(on -> refer("manifold " + manifold.id(), "on", on.name(), "pipe of the main", ofMain)));
+        bibs.forEach(bib ->
+                bib.on().ifPresent(on -> refer("hose bib " + bib.id(), "on", on.name(), "pipe of the main", ofMain)));
+        trenches.forEach(trench -> trench.contents()
+                .forEach(pipe -> refer("trench " + trench.id(), "holds", pipe.name(), "pipe", ofPipes)));
+    }
+
+    private static SortedSet<String> names(Stream<? extends Id> ids) {
+        SortedSet<String> names = new TreeSet<>(NaturalOrder::compare);
+        ids.forEach(id -> names.add(id.name()));
+        return names;
     }
 
     private void throwIfUnfinished() {

@@ -1,6 +1,8 @@
 package leat.model.plan;
 
+import java.util.Arrays;
 import java.util.List;
+import leat.model.fault.Require;
 import leat.model.id.HeadId;
 import leat.model.id.ValveId;
 import leat.model.id.ZoneId;
@@ -23,7 +25,7 @@ public final class ZonePart extends Part {
     }
 
     public ZonePart heads(String... names) {
-        return set("heads", List.of(names));
+        return set("heads", Require.entries("zone " + name, "heads", Arrays.asList(names)));
     }
 
     public ZonePart phase(Phase phase) {
@@ -36,7 +38,7 @@ public final class ZonePart extends Part {
 
     @Override
     void addTo(YardDraft draft) {
-        if (draft.has("zone " + name, fields, "valve")) {
+        if (draft.has("zone", name, fields, "valve")) {
             List<?> names = fields.get("heads", List.of(), List.class);
             draft.zone(new Zone(
                     new ZoneId(name),
