@@ -1,0 +1,16 @@
+package leat.script.toy;
+
+/** A record that is nothing but a name. */
+public record HeadId(String name) implements Comparable<HeadId> {
+
+    public HeadId {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("head id: name is blank");
+        }
+    }
+
+    @Override
+    public int compareTo(HeadId other) {
+        return name.compareTo(other.name);
+    }
+}
