@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Collection;
 import java.util.Optional;
+import leat.model.fault.LeatException;
 import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.Source;
 
@@ -26,7 +27,7 @@ final class Faults {
     RuntimeException of(PolyglotException fault, Source script, Deadline deadline) {
         Optional<Place> place = Place.of(fault);
         if (deadline.passed()) {
-            return failed(place, "", "stopped: the script ran longer than " + seconds(request.limit()), fault);
+            return failed(place, "", tooLong(), fault);
         }
         if (fault.isInterrupted() || fault.isCancelled()) {
             return failed(place, "", "stopped", fault);
@@ -35,7 +36,7 @@ final class Faults {
             return ofHost(fault.asHostException(), place);
         }
         if (fault.isResourceExhausted()) {
-            return failed(place, "", exhausted(fault.getMessage()), fault);
+            return failed(place, "", exhausted(said(fault)), fault);
         }
         if (fault.isInternalError()) {
             return defect(place, fault);
@@ -44,22 +45,31 @@ final class Faults {
         return failed(plain.place().or(() -> place), plain.word(), plain.message(), fault);
     }
 
+    /** The script did not end when told to. */
+    RuntimeException leftBehind() {
+        return new ScriptFailedException(request.file() + ": " + tooLong());
+    }
+
+    private String tooLong() {
+        return "stopped: the script ran longer than " + seconds(request.limit());
+    }
+
     RuntimeException outOfMemory(OutOfMemoryError error) {
         return failed(Optional.empty(), "", exhausted("memory"), error);
     }
 
     private static String exhausted(String message) {
-        return String.valueOf(message).contains("tack")
+        return message.contains("tack")
                 ? "functions call each other without end, or too deep"
                 : "the script needs more memory than there is";
     }
 
     private RuntimeException ofHost(Throwable cause, Optional<Place> place) {
         if (cause instanceof ScriptMistake mistake) {
-            return failed(place, mistake.word(), mistake.getMessage(), mistake);
+            return failed(place, mistake.word(), said(mistake), mistake);
         }
-        if (cause instanceof IllegalArgumentException refused) {
-            return failed(place, views.calling(), refused.getMessage(), refused);
+        if (cause instanceof LeatException refused) {
+            return failed(place, views.calling(), said(refused), refused);
         }
         if (cause instanceof StackOverflowError) {
             return failed(place, "", exhausted("stack"), cause);
@@ -93,6 +103,10 @@ final class Faults {
         return request.file()
                 .resolveSibling(folder.root().relativize(Path.of(path)).toString())
                 .toString();
+    }
+
+    private static String said(Throwable fault) {
+        return String.valueOf(fault.getMessage());
     }
 
     private static String seconds(Duration limit) {

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.graalvm.polyglot.Value;
+import org.jspecify.annotations.Nullable;
 
 /** Lets a function of the script stand where Java takes an interface of one method. */
 final class Functional {
@@ -51,7 +52,7 @@ final class Functional {
                 new Class<?>[] {raw}, handler);
     }
 
-    private static Object call(Value function, Object[] arguments, Type result, Views views) {
+    private static @Nullable Object call(Value function, Object[] arguments, Type result, Views views) {
         Value answer = function.execute(
                 Arrays.stream(arguments).map(views::toScript).toArray());
         if (result == void.class) {
@@ -60,7 +61,7 @@ final class Functional {
         return views.conversion()
                 .fit(answer, result)
                 .map(Fit::value)
-                .orElseThrow(() -> new ScriptMistake("the function gives " + Wording.ofValue(answer) + "; it must give "
+                .orElseThrow(() -> new ScriptMistake("the function gives " + views.wording().ofValue(answer) + "; it must give "
                         + views.wording().ofType(result)));
     }
 }

@@ -1,5 +1,6 @@
 package leat.script;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 import org.graalvm.polyglot.Value;
@@ -54,7 +55,7 @@ final class MapView implements ProxyObject, ProxyIterable, HostValue {
         Object value = byText.get(key);
         if (value == null) {
             throw new ScriptMistake(
-                    "there is no \"" + key + "\" in this map" + Nearest.hint(key, byText.keySet()), "get");
+                    "there is no \"" + key + "\" in this map" + Hint.nearest(key, byText.keySet()), "get");
         }
         return views.present(value);
     }
@@ -68,7 +69,7 @@ final class MapView implements ProxyObject, ProxyIterable, HostValue {
     @Override
     public Object getIterator() {
         return views.iterator(host.entrySet().stream()
-                .map(entry -> views.list(java.util.Arrays.asList(entry.getKey(), entry.getValue())))
+                .map(entry -> views.list(Arrays.asList(entry.getKey(), entry.getValue())))
                 .iterator());
     }
 
@@ -93,7 +94,7 @@ final class MapView implements ProxyObject, ProxyIterable, HostValue {
         host.forEach((key, value) -> text.append(text.isEmpty() ? "" : "\n")
                 .append(views.keyText(key))
                 .append(": ")
-                .append(value));
+                .append(views.text(value)));
         return text.toString();
     }
 }

@@ -48,7 +48,7 @@ final class Misfit {
                 .orElseThrow();
         Value value = Operation.spread(first, given).get(furthest);
         return operation.name() + ": argument " + (furthest + 1) + label(first, furthest) + " is "
-                + Wording.ofValue(value) + "; it must be "
+                + wording.ofValue(value) + "; it must be "
                 + wanted.stream().collect(Collectors.joining(" or "))
                 + wording.nearestConstant(value, Operation.typeAt(first, furthest));
     }

@@ -28,11 +28,10 @@ record Place(Source source, int start, int end) {
     }
 
     private static Optional<Place> of(@Nullable SourceSection section) {
-        boolean inScript = section != null
-                && section.isAvailable()
-                && section.getSource().hasCharacters()
-                && "file".equals(section.getSource().getURI().getScheme());
-        return inScript
+        if (section == null || !section.isAvailable() || !section.getSource().hasCharacters()) {
+            return Optional.empty();
+        }
+        return "file".equals(section.getSource().getURI().getScheme())
                 ? Optional.of(new Place(section.getSource(), section.getCharIndex(), section.getCharEndIndex()))
                 : Optional.empty();
     }

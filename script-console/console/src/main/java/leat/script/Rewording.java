@@ -60,10 +60,10 @@ final class Rewording {
             return new Plain("what stands before ." + nothing.group(1) + " is " + nothing.group(2), nothing.group(1));
         }
         Matcher module = MODULE.matcher(message);
-        return module.matches() ? unreadModule(module.group(1), script) : ofCallsAndChanges(message, place);
+        return module.matches() ? unreadModule(module.group(1), script) : ofCallsAndChanges(message);
     }
 
-    private Plain ofCallsAndChanges(String message, Optional<Place> place) {
+    private Plain ofCallsAndChanges(String message) {
         Matcher noFunction = NO_FUNCTION.matcher(message);
         if (noFunction.matches()) {
             return new Plain(noFunction.group(1) + " is no function and cannot be called", lastName(noFunction.group(1)));
@@ -96,7 +96,7 @@ final class Rewording {
                 .results()
                 .forEach(found -> names.add(found.group(1))));
         names.remove(name);
-        return new Plain("there is no " + name + " here" + Nearest.hint(name, names), name);
+        return new Plain("there is no " + name + " here" + Hint.nearest(name, names), name);
     }
 
     /** The engine gives no place for an import that fails, so the line is looked up in the script. */

@@ -12,8 +12,10 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
+import leat.model.fault.LeatException;
 
 /**
  * The folder a script stands in, the only place it can read from. A path is taken apart as written, then with all
@@ -26,9 +28,21 @@ final class ScriptFolder {
 
     private final Path root;
 
-    /** @throws IOException if the folder does not exist */
-    ScriptFolder(Path folder) throws IOException {
-        root = folder.toRealPath();
+    private ScriptFolder(Path root) {
+        this.root = root;
+    }
+
+    /**
+     * The folder in which the script stands.
+     *
+     * @throws LeatException if there is no such folder
+     */
+    static ScriptFolder of(Path script) {
+        try {
+            return new ScriptFolder(Objects.requireNonNull(script.getParent()).toRealPath());
+        } catch (IOException missing) {
+            throw new LeatException("there is no folder " + script.getParent(), missing);
+        }
     }
 
     Path root() {
@@ -89,7 +103,7 @@ final class ScriptFolder {
     /** "; did you mean X?" if a file of the folder has nearly that name. */
     String nearest(String name) {
         try (Stream<Path> files = Files.list(root)) {
-            return Nearest.hint(
+            return Hint.nearest(
                     name.replaceFirst("^\\./", ""),
                     files.map(file -> file.getFileName().toString()).toList());
         } catch (IOException unreadable) {

@@ -1,10 +1,12 @@
 package leat.script;
 
+import leat.model.fault.LeatException;
+
 /**
  * What a script asked for and cannot have, thrown where it asks; the runner adds file, line and column.
  * Scripts may catch it like any other error.
  */
-final class ScriptMistake extends RuntimeException {
+final class ScriptMistake extends LeatException {
 
     private static final long serialVersionUID = 1L;
 

@@ -1,9 +1,10 @@
 package leat.script;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
+import leat.model.fault.LeatException;
+import leat.model.plan.Parts;
 import org.graalvm.polyglot.Context;
 import org.graalvm.polyglot.Engine;
 import org.graalvm.polyglot.EnvironmentAccess;
@@ -13,6 +14,8 @@ import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.Source;
 import org.graalvm.polyglot.Value;
 import org.graalvm.polyglot.io.IOAccess;
+import org.graalvm.polyglot.proxy.ProxyArray;
+import org.graalvm.polyglot.proxy.ProxyObject;
 
 /**
  * Runs a JavaScript file. The script is a module: strict, with names of its own, free to import other modules of its
@@ -42,41 +45,48 @@ public final class ScriptRunner {
         this.vocabulary = List.copyOf(vocabulary);
     }
 
+    /** Runs scripts against the whole of Leat. */
+    public static ScriptRunner ofLeat() {
+        return new ScriptRunner(Surface.ofLeat(), List.of(Parts.class));
+    }
+
     /**
-     * Runs the script to its end.
+     * Runs the script to its end. Should it not end when its time is over, not even when told, it is left behind on
+     * a thread that does not keep the process alive.
      *
      * @throws ScriptFailedException if the script has a mistake, fails, or runs longer than it may
-     * @throws IOException           if the script itself cannot be read
+     * @throws LeatException         if the script itself cannot be read, or a setting is not one of its own
      */
-    public void run(ScriptRequest request, ScriptHost host) throws IOException {
+    public void run(ScriptRequest request, ScriptHost host) {
         Path file = request.file().toAbsolutePath();
-        ScriptFolder folder = new ScriptFolder(file.getParent());
+        ScriptFolder folder = ScriptFolder.of(file);
         String name = file.getFileName().toString();
         Source script = Source.newBuilder(LANGUAGE, folder.read(name), name)
                 .uri(folder.root().resolve(name).toUri())
                 .mimeType("application/javascript+module")
-                .build();
+                .buildLiteral();
         Settings settings = new Settings(request.settings());
+        Deadline deadline = new Deadline(request.limit());
         Prelude prelude = new Prelude(surface, vocabulary, new SessionFunctions(settings, folder, host));
         Views views = new Views(surface, prelude.examples());
         SortedMap<String, Object> bindings = prelude.bindings(views);
         Faults faults = new Faults(request, folder, bindings.keySet(), views);
-        Context context = confined(folder);
-        try (Deadline deadline = new Deadline(request.limit(), context)) {
-            evaluate(context, script, bindings, views, faults, deadline);
-        } finally {
-            context.close(true);
+        Runnable evaluation = () -> evaluate(folder, script, bindings, views, faults, deadline);
+        if (!deadline.run(evaluation)) {
+            throw faults.leftBehind();
         }
         settings.refuseUnasked();
     }
 
     private static void evaluate(
-            Context context,
+            ScriptFolder folder,
             Source script,
             SortedMap<String, Object> bindings,
             Views views,
             Faults faults,
             Deadline deadline) {
+        Context context = confined(folder);
+        deadline.watch(context);
         try {
             Value globals = context.getBindings(LANGUAGE);
             bindings.forEach(globals::putMember);
@@ -88,6 +98,9 @@ public final class ScriptRunner {
             throw faults.of(fault, script, deadline);
         } catch (OutOfMemoryError error) {
             throw faults.outOfMemory(error);
+        } finally {
+            deadline.finish();
+            context.close(true);
         }
     }
 
@@ -123,7 +136,7 @@ public final class ScriptRunner {
     }
 
     /** Some foreign object, to reach the prototype that all views share. */
-    private static final class Sample implements org.graalvm.polyglot.proxy.ProxyObject {
+    private static final class Sample implements ProxyObject {
 
         @Override
         public Object getMember(String key) {
@@ -132,7 +145,7 @@ public final class ScriptRunner {
 
         @Override
         public Object getMemberKeys() {
-            return org.graalvm.polyglot.proxy.ProxyArray.fromArray();
+            return ProxyArray.fromArray();
         }
 
         @Override

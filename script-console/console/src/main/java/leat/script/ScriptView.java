@@ -35,7 +35,7 @@ final class ScriptView implements ProxyObject, HostValue {
             return new MethodView(operation, host, views);
         }
         return switch (name) {
-            case "toString", "toJSON" -> (ProxyExecutable) arguments -> host.toString();
+            case "toString", "toJSON" -> (ProxyExecutable) arguments -> views.text(host);
             case "valueOf" -> (ProxyExecutable) arguments -> figure();
             case "equals" -> (ProxyExecutable) arguments -> arguments.length == 1
                     && arguments[0].isProxyObject()
@@ -51,9 +51,8 @@ final class ScriptView implements ProxyObject, HostValue {
     }
 
     private ScriptMistake unknown(String name) {
-        String hint = Nearest.hint(name, members.keySet());
-        String offer = hint.isEmpty() && !members.isEmpty() ? "; it has " + String.join(", ", members.keySet()) : hint;
-        return new ScriptMistake("there is no " + name + " on " + kind() + offer, name);
+        return new ScriptMistake(
+                "there is no " + name + " on " + kind() + Hint.nearestOrAll(name, members.keySet()), name);
     }
 
     private String kind() {

@@ -57,9 +57,8 @@ final class Settings {
     void refuseUnasked() {
         for (String name : stated.keySet()) {
             if (!asked.contains(name)) {
-                String offer = asked.isEmpty() ? "; it has none" : "; it has " + String.join(", ", asked);
-                String hint = Nearest.hint(name, asked);
-                throw new ScriptMistake("--set " + name + ": the script has no such parameter" + (hint.isEmpty() ? offer : hint));
+                throw new ScriptMistake(
+                        "--set " + name + ": the script has no such parameter" + Hint.nearestOrAll(name, asked));
             }
         }
     }

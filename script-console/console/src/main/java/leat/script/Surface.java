@@ -36,11 +36,11 @@ public final class Surface {
         return new Surface(List.of(packages));
     }
 
-    /** All types of the surface by their simple name, in order of name; found by listing class folders and jars. */
+    /** All top-level types of the surface by their simple name, in order of name; found by listing class folders and jars. */
     public SortedMap<String, Class<?>> types() {
         SortedMap<String, Class<?>> types = new TreeMap<>();
         for (Class<?> type : SurfaceScan.classesIn(packages)) {
-            if (shows(type)) {
+            if (shows(type) && type.getEnclosingClass() == null) {
                 Class<?> other = types.putIfAbsent(type.getSimpleName(), type);
                 if (other != null) {
                     throw new IllegalStateException(type + " and " + other + " have the same simple name");

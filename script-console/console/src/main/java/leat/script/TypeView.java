@@ -17,6 +17,11 @@ final class TypeView implements ProxyObject {
 
     TypeView(Class<?> type, Views views) {
         this.type = type;
+        for (Class<?> nested : type.getDeclaredClasses()) {
+            if (views.surface().shows(nested)) {
+                members.put(nested.getSimpleName(), new TypeView(nested, views));
+            }
+        }
         constants(type).forEach((name, value) -> members.put(name, views.present(value)));
         Surface.statics(type)
                 .forEach((name, operation) -> members.put(name, new MethodView(operation, null, views)));
@@ -46,10 +51,8 @@ final class TypeView implements ProxyObject {
     public Object getMember(String name) {
         Object member = members.get(name);
         if (member == null) {
-            String hint = Nearest.hint(name, members.keySet());
             throw new ScriptMistake(
-                    "there is no " + type.getSimpleName() + "." + name
-                            + (hint.isEmpty() ? "; it has " + String.join(", ", members.keySet()) : hint),
+                    "there is no " + type.getSimpleName() + "." + name + Hint.nearestOrAll(name, members.keySet()),
                     name);
         }
         return member;

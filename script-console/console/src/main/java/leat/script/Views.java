@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import leat.model.plan.Yard;
+import leat.model.quantity.UnitSystem;
 import org.graalvm.polyglot.Value;
 import org.graalvm.polyglot.proxy.ProxyArray;
 import org.graalvm.polyglot.proxy.ProxyIterator;
@@ -19,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Shows values of the host to one script: text, numbers and truth values as they are, constants and ids as text,
  * lists as arrays that cannot be changed, all else as a view. One value is shown as one view, so that
- * {@code ===} means what a reader expects.
+ * {@code ===} means what a reader expects. Figures are written in the units of the yard seen last.
  */
 final class Views {
 
@@ -28,11 +30,12 @@ final class Views {
     private final Wording wording;
     private final ViewCache shown = new ViewCache();
     private String calling = "";
+    private UnitSystem units = UnitSystem.US;
     private Function<Object, Object> toArray = elements -> elements;
 
     Views(Surface surface, Map<Class<?>, String> examples) {
         this.surface = surface;
-        this.wording = new Wording(examples, conversion);
+        this.wording = new Wording(examples, this);
     }
 
     Surface surface() {
@@ -96,6 +99,9 @@ final class Views {
         if (host instanceof Object[] array) {
             return list(Arrays.asList(array));
         }
+        if (host instanceof Yard yard) {
+            units = yard.units();
+        }
         if (host instanceof Map<?, ?> map) {
             return new MapView(map, this);
         }
@@ -103,7 +109,7 @@ final class Views {
             return Types.nameIn(host);
         }
         boolean known = !surface.members(host.getClass()).isEmpty();
-        return known ? shown.computeIfAbsent(host, () -> new ScriptView(host, this)) : host.toString();
+        return known ? shown.computeIfAbsent(host, () -> new ScriptView(host, this)) : text(host);
     }
 
     Object list(Collection<?> collection) {
@@ -124,6 +130,11 @@ final class Views {
         return Types.isName(key.getClass()) ? Types.nameIn(key) : key.toString();
     }
 
+    /** A value of the host as a person reads it. */
+    String text(Object host) {
+        return PlainText.text(host, units);
+    }
+
     /** A value of the script as a line to print; a list gives a line for each element. */
     String text(Value value) {
         if (value.isProxyObject()) {
@@ -131,7 +142,7 @@ final class Views {
             if (proxy instanceof MethodView method) {
                 throw method.forgotten();
             }
-            return proxy.toString();
+            return proxy instanceof HostValue view ? text(view.host()) : proxy.toString();
         }
         if (value.isString()) {
             return value.asString();

@@ -12,16 +12,16 @@ import org.graalvm.polyglot.Value;
 final class Wording {
 
     private final Map<Class<?>, String> examples;
-    private final Conversion conversion;
+    private final Views views;
 
     /** {@code examples} tells for a type how a script may write a value of it. */
-    Wording(Map<Class<?>, String> examples, Conversion conversion) {
+    Wording(Map<Class<?>, String> examples, Views views) {
         this.examples = examples;
-        this.conversion = conversion;
+        this.views = views;
     }
 
     Conversion conversion() {
-        return conversion;
+        return views.conversion();
     }
 
     String ofType(Type type) {
@@ -65,14 +65,14 @@ final class Wording {
         if (!raw.isEnum() || !value.isString()) {
             return "";
         }
-        return Nearest.hint(
+        return Hint.nearest(
                 value.asString(),
                 Arrays.stream(raw.getEnumConstants())
                         .map(constant -> ((Enum<?>) constant).name())
                         .toList());
     }
 
-    static String ofValue(Value value) {
+    String ofValue(Value value) {
         if (value.isNull()) {
             return "undefined";
         }
@@ -81,7 +81,7 @@ final class Wording {
         }
         if (value.isProxyObject() && value.asProxyObject() instanceof HostValue view) {
             String kind = withArticle(words(view.host().getClass().getSimpleName()));
-            return Types.figure(view.host()).isPresent() ? kind + " (" + view.host() + ")" : kind;
+            return Types.figure(view.host()).isPresent() ? kind + " (" + views.text(view.host()) + ")" : kind;
         }
         if (value.isString()) {
             return "the text \"" + value.asString() + "\"";

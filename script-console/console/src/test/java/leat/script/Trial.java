@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import leat.model.fault.LeatException;
 import leat.script.toy.Words;
 
 /** Runs scripts of the toy vocabulary in a folder and keeps what they print. */
@@ -28,7 +29,7 @@ final class Trial {
         try {
             Path file = Files.writeString(folder.resolve("garden.js"), script);
             runner().run(change.apply(ScriptRequest.of(file)), new Listener());
-        } catch (ScriptFailedException | ScriptMistake failure) {
+        } catch (LeatException failure) {
             printed.add(failure.getMessage().replace(folder + "/", ""));
         } catch (IOException failure) {
             throw new AssertionError(failure);

@@ -1,5 +1,7 @@
 package leat.script.toy;
 
+import leat.model.fault.LeatException;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -35,7 +37,7 @@ public final class Garden {
 
     public Head head(HeadId id) {
         return heads.stream().filter(head -> head.id().equals(id)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("garden: there is no head " + id.name()));
+                .orElseThrow(() -> new LeatException("garden: there is no head " + id.name()));
     }
 
     public List<Head> only(Predicate<Head> wanted) {

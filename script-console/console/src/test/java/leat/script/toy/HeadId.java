@@ -1,11 +1,13 @@
 package leat.script.toy;
 
+import leat.model.fault.LeatException;
+
 /** A record that is nothing but a name. */
 public record HeadId(String name) implements Comparable<HeadId> {
 
     public HeadId {
         if (name.isBlank()) {
-            throw new IllegalArgumentException("head id: name is blank");
+            throw new LeatException("head id: name is blank");
         }
     }
 

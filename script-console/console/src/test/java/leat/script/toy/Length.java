@@ -1,5 +1,7 @@
 package leat.script.toy;
 
+import leat.model.fault.LeatException;
+
 import java.util.Locale;
 
 /** A quantity of one figure. */
@@ -7,7 +9,7 @@ public record Length(double metres) implements Comparable<Length> {
 
     public Length {
         if (!(metres >= 0)) {
-            throw new IllegalArgumentException("length: metres is " + metres + "; it must be at least 0");
+            throw new LeatException("length: metres is " + metres + "; it must be at least 0");
         }
     }
 
