@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Deadline {
 
-    private static final Duration GRACE = Duration.ofSeconds(1);
+    private static final Duration GRACE = Duration.ofMillis(500);
 
     /** Room for deep but honest recursion. */
     private static final long STACK_BYTES = 32L << 20;

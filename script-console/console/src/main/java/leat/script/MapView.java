@@ -62,7 +62,7 @@ final class MapView implements ProxyObject, ProxyIterable, HostValue {
 
     private Map<String, Object> byText() {
         Map<String, Object> byText = new TreeMap<>();
-        host.forEach((key, value) -> byText.put(views.keyText(key), value));
+        host.forEach((key, value) -> byText.put(PlainText.key(key), value));
         return byText;
     }
 
@@ -90,11 +90,6 @@ final class MapView implements ProxyObject, ProxyIterable, HostValue {
 
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder();
-        host.forEach((key, value) -> text.append(text.isEmpty() ? "" : "\n")
-                .append(views.keyText(key))
-                .append(": ")
-                .append(views.text(value)));
-        return text.toString();
+        return views.text(host);
     }
 }

@@ -1,6 +1,7 @@
 package leat.script;
 
 import java.util.Collection;
+import java.util.Map;
 import java.util.stream.Collectors;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
@@ -35,7 +36,20 @@ final class PlainText {
         if (host instanceof Collection<?> collection) {
             return collection.stream().map(each -> text(each, units)).collect(Collectors.joining("\n"));
         }
+        if (host instanceof Map<?, ?> map) {
+            return map.entrySet().stream()
+                    .map(entry -> key(entry.getKey()) + ": " + text(entry.getValue(), units))
+                    .collect(Collectors.joining("\n"));
+        }
         return host.toString();
+    }
+
+    /** How a key of a map is written in a script: a constant or an id by its name. */
+    static String key(Object key) {
+        if (key instanceof Enum<?> constant) {
+            return constant.name();
+        }
+        return Types.isName(key.getClass()) ? Types.nameIn(key) : key.toString();
     }
 
     /** {@code breach: head R7: velocity in pipes: 6.2 ft/s, limit at most 5.0 ft/s (source); advice}. */

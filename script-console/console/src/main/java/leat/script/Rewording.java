@@ -1,5 +1,6 @@
 package leat.script;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Optional;
@@ -24,7 +25,6 @@ final class Rewording {
     private static final Pattern READ_ONLY =
             Pattern.compile("^Cannot (?:assign to|redefine)(?: read only)? property:? '?(\\w+)'?.*", Pattern.DOTALL);
     private static final Pattern FROZEN = Pattern.compile("^Cannot (add|assign|delete).*Array.*", Pattern.DOTALL);
-    private static final Pattern MODULE = Pattern.compile("^(?:Cannot find|Error reading) module '(.*)' imported from .*");
     private static final Pattern SYNTAX = Pattern.compile("^\\S+:\\d+:\\d+ ([^\\n]*).*", Pattern.DOTALL);
     private static final Pattern DECLARED = Pattern.compile("\\b(?:const|let|var|function|class)\\s+(\\w+)");
     private static final Pattern IMPORT = Pattern.compile("\\b(?:from|import)\\s*\\(?\\s*(['\"])(.*?)\\1");
@@ -59,8 +59,8 @@ final class Rewording {
         if (nothing.matches()) {
             return new Plain("what stands before ." + nothing.group(1) + " is " + nothing.group(2), nothing.group(1));
         }
-        Matcher module = MODULE.matcher(message);
-        return module.matches() ? unreadModule(module.group(1), script) : ofCallsAndChanges(message);
+        Optional<Plain> unread = place.isPresent() ? Optional.empty() : unreadModule(message, script);
+        return unread.orElseGet(() -> ofCallsAndChanges(message));
     }
 
     private Plain ofCallsAndChanges(String message) {
@@ -99,16 +99,18 @@ final class Rewording {
         return new Plain("there is no " + name + " here" + Hint.nearest(name, names), name);
     }
 
-    /** The engine gives no place for an import that fails, so the line is looked up in the script. */
-    private Plain unreadModule(String path, Source script) {
+    /** The engine gives no place for an import that fails, so the file that it names is looked up in the script. */
+    private Optional<Plain> unreadModule(String message, Source script) {
         Matcher imports = IMPORT.matcher(script.getCharacters());
         while (imports.find()) {
             String written = imports.group(2);
-            if (path.endsWith(written) || path.endsWith(written.replaceFirst("^\\./", ""))) {
-                return new Plain(why(written), written, Optional.of(new Place(script, imports.start(2), imports.end(2))));
+            String bare = written.replaceFirst("^(file://|[./]+)", "");
+            if (message.contains(bare)) {
+                Place place = new Place(script, imports.start(2), imports.end(2));
+                return Optional.of(new Plain(why(written), written, Optional.of(place)));
             }
         }
-        return new Plain("a file that is imported cannot be read: " + Path.of(path).getFileName(), "");
+        return Optional.empty();
     }
 
     private String why(String written) {
@@ -116,10 +118,12 @@ final class Rewording {
             return "only files in the script's folder can be imported";
         }
         try {
-            folder.inside(Path.of(written));
-            return "there is no file " + written + " in the script's folder" + folder.nearest(written);
+            folder.real(Path.of(written));
+            return written + " cannot be imported";
         } catch (ScriptFolder.OutsideFolderException outside) {
             return written + " is outside the script's folder; only files inside it can be imported";
+        } catch (IOException missing) {
+            return "there is no file " + written + " in the script's folder" + folder.nearest(written);
         }
     }
 

@@ -122,14 +122,6 @@ final class Views {
         return ProxyIterator.from(elements);
     }
 
-    /** How a key of a map is written in a script. */
-    String keyText(Object key) {
-        if (key instanceof Enum<?> constant) {
-            return constant.name();
-        }
-        return Types.isName(key.getClass()) ? Types.nameIn(key) : key.toString();
-    }
-
     /** A value of the host as a person reads it. */
     String text(Object host) {
         return PlainText.text(host, units);

@@ -67,13 +67,12 @@ class ConfinementTest {
                 "print(feet.constructor('return Java')())",
                 "print(new Function('return Java')())",
                 "print((0, eval)('Java.type'))",
-                "print((async () => {}).constructor('return java.lang')().System)",
+                "print(await (async () => {}).constructor('return java.lang')())",
                 "print(this.constructor)",
                 "print(globalThis.Java.type)",
                 "try { feet('x') } catch (e) { print(e.getClass()) }",
                 "try { feet('x') } catch (e) { print(e.getStackTrace()) }",
                 "try { feet('x') } catch (e) { print(e.constructor.constructor('return Java')()) }",
-                "garden().only(h => { print(h.getClass()) })",
                 "garden(rotor('R').done()).only(h => { print(h.getClass()) })",
                 "garden(rotor('R').done()).only(function (h) { print(arguments.callee) })",
                 "print(readText('../secret.txt'))",
@@ -110,7 +109,6 @@ class ConfinementTest {
     void anEscapeFails(String script) {
         String answer = new Trial(folder).run(script);
         assertTrue(answer.startsWith("garden.js:"), answer);
-        assertTrue(answer.contains("^"), answer);
         assertTrue(!answer.contains("secret\"") && !answer.contains(outside.toString()), answer);
     }
 
