@@ -1,0 +1,116 @@
+package leat.script;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Collection;
+import java.util.Optional;
+import leat.model.fault.LeatException;
+import org.graalvm.polyglot.PolyglotException;
+import org.graalvm.polyglot.Source;
+
+/** Turns whatever ends a script early into one message with a place. */
+final class Faults {
+
+    private final ScriptRequest request;
+    private final ScriptFolder folder;
+    private final Collection<String> globals;
+    private final Views views;
+
+    Faults(ScriptRequest request, ScriptFolder folder, Collection<String> globals, Views views) {
+        this.request = request;
+        this.folder = folder;
+        this.globals = globals;
+        this.views = views;
+    }
+
+    /** Ready to throw; a fault of our own code comes back as an IllegalStateException that says where it struck. */
+    RuntimeException of(PolyglotException fault, Source script, Deadline deadline) {
+        Optional<Place> place = Place.of(fault);
+        if (deadline.passed()) {
+            return failed(place, "", tooLong(), fault);
+        }
+        if (fault.isInterrupted() || fault.isCancelled()) {
+            return failed(place, "", "stopped", fault);
+        }
+        if (fault.isHostException()) {
+            return ofHost(fault.asHostException(), place);
+        }
+        if (fault.isResourceExhausted()) {
+            return failed(place, "", exhausted(said(fault)), fault);
+        }
+        if (fault.isInternalError()) {
+            return defect(place, fault);
+        }
+        Rewording.Plain plain = new Rewording(globals, folder).of(fault, place, script);
+        return failed(plain.place().or(() -> place), plain.word(), plain.message(), fault);
+    }
+
+    /** The script did not end when told to. */
+    RuntimeException leftBehind() {
+        return new ScriptFailedException(request.file() + ": " + tooLong());
+    }
+
+    private String tooLong() {
+        return "stopped: the script ran longer than " + seconds(request.limit());
+    }
+
+    RuntimeException outOfMemory(OutOfMemoryError error) {
+        return failed(Optional.empty(), "", exhausted("memory"), error);
+    }
+
+    private static String exhausted(String message) {
+        return message.contains("tack")
+                ? "functions call each other without end, or too deep"
+                : "the script needs more memory than there is";
+    }
+
+    private RuntimeException ofHost(Throwable cause, Optional<Place> place) {
+        if (cause instanceof ScriptMistake mistake) {
+            return failed(place, mistake.word(), said(mistake), mistake);
+        }
+        if (cause instanceof LeatException refused) {
+            return failed(place, views.calling(), said(refused), refused);
+        }
+        if (cause instanceof StackOverflowError) {
+            return failed(place, "", exhausted("stack"), cause);
+        }
+        if (cause instanceof OutOfMemoryError) {
+            return failed(place, "", exhausted("memory"), cause);
+        }
+        return defect(place, cause);
+    }
+
+    private ScriptFailedException failed(
+            Optional<Place> place, String word, String message, Throwable cause) {
+        return new ScriptFailedException(shown(place, word, message), cause);
+    }
+
+    private IllegalStateException defect(Optional<Place> place, Throwable cause) {
+        return new IllegalStateException(shown(place, "", "this is a defect of Leat: " + cause), cause);
+    }
+
+    private String shown(Optional<Place> place, String word, String message) {
+        return place.map(known -> known.show(nameOf(known.source()), word, message))
+                .orElse(request.file() + ": " + message);
+    }
+
+    /** The file as the user would name it: beside the script, by the way the script was named. */
+    private String nameOf(Source source) {
+        String path = source.getURI().getPath();
+        if (path == null || !Path.of(path).startsWith(folder.root())) {
+            return request.file().toString();
+        }
+        return request.file()
+                .resolveSibling(folder.root().relativize(Path.of(path)).toString())
+                .toString();
+    }
+
+    private static String said(Throwable fault) {
+        return String.valueOf(fault.getMessage());
+    }
+
+    private static String seconds(Duration limit) {
+        double seconds = limit.toMillis() / 1000.0;
+        return (seconds == Math.rint(seconds) ? String.valueOf((long) seconds) : String.valueOf(seconds)) + " s";
+    }
+}

@@ -1,0 +1,80 @@
+package leat.script;
+
+import java.util.Collection;
+import java.util.Map;
+import java.util.stream.Collectors;
+import leat.model.finding.Finding;
+import leat.model.finding.Ledger;
+import leat.model.finding.Step;
+import leat.model.id.Id;
+import leat.model.plan.Yard;
+import leat.model.quantity.Quantity;
+import leat.model.quantity.UnitSystem;
+import leat.model.quantity.Units;
+
+/** Values as a person reads them: figures rounded and in the yard's units, findings and ledgers as lines. */
+final class PlainText {
+
+    private PlainText() {}
+
+    static String text(Object host, UnitSystem units) {
+        if (host instanceof Quantity quantity) {
+            return Units.show(quantity, units);
+        }
+        if (host instanceof Finding finding) {
+            return finding(finding, units);
+        }
+        if (host instanceof Ledger ledger) {
+            return ledger.steps().stream().map(step -> step(step, units)).collect(Collectors.joining("\n"));
+        }
+        if (host instanceof Yard yard) {
+            return yard(yard);
+        }
+        if (host instanceof Id id) {
+            return id.name();
+        }
+        if (host instanceof Collection<?> collection) {
+            return collection.stream().map(each -> text(each, units)).collect(Collectors.joining("\n"));
+        }
+        if (host instanceof Map<?, ?> map) {
+            return map.entrySet().stream()
+                    .map(entry -> key(entry.getKey()) + ": " + text(entry.getValue(), units))
+                    .collect(Collectors.joining("\n"));
+        }
+        return host.toString();
+    }
+
+    /** How a key of a map is written in a script: a constant or an id by its name. */
+    static String key(Object key) {
+        if (key instanceof Enum<?> constant) {
+            return constant.name();
+        }
+        return Types.isName(key.getClass()) ? Types.nameIn(key) : key.toString();
+    }
+
+    /** {@code breach: head R7: velocity in pipes: 6.2 ft/s, limit at most 5.0 ft/s (source); advice}. */
+    static String finding(Finding finding, UnitSystem units) {
+        String advice = finding.advice().isEmpty() ? "" : "; " + finding.advice();
+        return finding.severity().label() + ": " + finding.subject() + ": " + finding.rule().title() + ": "
+                + Units.show(finding.measured(), units) + ", limit "
+                + finding.rule().side().label() + " " + Units.show(finding.limit(), units) + advice;
+    }
+
+    private static String step(Step step, UnitSystem units) {
+        String inputs = step.inputs().stream()
+                .map(input -> input.name() + " = " + Units.show(input.value(), units))
+                .collect(Collectors.joining(", "));
+        return step.text() + ": " + Units.show(step.value(), units) + "   " + step.formula()
+                + (inputs.isEmpty() ? "" : " with " + inputs) + "   [" + step.citation() + "]";
+    }
+
+    private static String yard(Yard yard) {
+        return "yard " + yard.name() + ": " + counted(yard.water().zones().size(), "zone") + ", "
+                + counted(yard.water().heads().size(), "head") + ", "
+                + counted(yard.water().bibs().size(), "hose bib");
+    }
+
+    static String counted(int count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,74 @@
+package leat.script;
+
+import java.util.Arrays;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import leat.model.plan.Outline;
+import leat.model.plan.Part;
+import leat.model.plan.Parts;
+import leat.model.plan.Path;
+import leat.model.plan.Place;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
+
+/**
+ * The functions that need to know which script is running: its settings, its folder, where its output goes. The
+ * public methods are what a script can call.
+ */
+final class SessionFunctions {
+
+    private final Settings settings;
+    private final ScriptFolder folder;
+    private final ScriptHost host;
+
+    SessionFunctions(Settings settings, ScriptFolder folder, ScriptHost host) {
+        this.settings = settings;
+        this.folder = folder;
+        this.host = host;
+    }
+
+    SortedMap<String, Object> bindings(Views views) {
+        SortedMap<String, Object> bindings = new TreeMap<>();
+        Surface.own(SessionFunctions.class)
+                .forEach((name, operation) -> bindings.put(name, new MethodView(operation, this, views)));
+        bindings.put("print", (ProxyExecutable) values -> {
+            host.print(Arrays.stream(values).map(views::text).collect(Collectors.joining(" ")));
+            return null;
+        });
+        return bindings;
+    }
+
+    /** What {@code --set name=value} states, read as the same kind of thing as {@code otherwise}, else that. */
+    public Object param(String name, Object otherwise) {
+        return settings.get(name, otherwise);
+    }
+
+    /** The text of a file in the script's folder. */
+    public String readText(String file) {
+        return folder.read(file);
+    }
+
+    /** The shape whose corners stand under that name in a table of points; see {@link PointTable}. */
+    public Outline region(String file, String name) {
+        return Parts.polygon(points(file, name));
+    }
+
+    /** The route whose points stand under that name in a table of points. */
+    public Path route(String file, String name) {
+        return Parts.polyline(points(file, name));
+    }
+
+    /** Heights of the ground as it is, from a table of points. */
+    public Part levels(String file) {
+        return new PointTable(file, folder.read(file)).levels(false);
+    }
+
+    /** Heights of the ground as it will be, from a table of points. */
+    public Part finishedLevels(String file) {
+        return new PointTable(file, folder.read(file)).levels(true);
+    }
+
+    private Place[] points(String file, String name) {
+        return new PointTable(file, folder.read(file)).points(name).toArray(Place[]::new);
+    }
+}

@@ -1,0 +1,56 @@
+package leat.script;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import leat.model.fault.LeatException;
+import leat.script.toy.Words;
+
+/** Runs scripts of the toy vocabulary in a folder and keeps what they print. */
+final class Trial {
+
+    private final Path folder;
+    private final List<String> printed = new ArrayList<>();
+
+    Trial(Path folder) {
+        this.folder = folder;
+    }
+
+    /** What the script prints; then, if it fails, the message. */
+    String run(String script) {
+        return run(script, request -> request);
+    }
+
+    String run(String script, UnaryOperator<ScriptRequest> change) {
+        printed.clear();
+        try {
+            Path file = Files.writeString(folder.resolve("garden.js"), script);
+            runner().run(change.apply(ScriptRequest.of(file)), new Listener());
+        } catch (LeatException failure) {
+            printed.add(failure.getMessage().replace(folder + "/", ""));
+        } catch (IOException failure) {
+            throw new AssertionError(failure);
+        }
+        return String.join("\n", printed);
+    }
+
+    static ScriptRunner runner() {
+        return new ScriptRunner(Surface.of("leat.script.toy"), List.of(Words.class));
+    }
+
+    private final class Listener implements ScriptHost {
+
+        @Override
+        public void print(String text) {
+            printed.add(text);
+        }
+
+        @Override
+        public void progress(double fraction, String what) {
+            printed.add(what);
+        }
+    }
+}

@@ -1,0 +1,9 @@
+package leat.script.toy.internal;
+
+/** Not for scripts. */
+public final class Secret {
+
+    public static String word() {
+        return "secret";
+    }
+}
