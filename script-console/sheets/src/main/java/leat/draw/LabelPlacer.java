@@ -18,7 +18,7 @@ public final class LabelPlacer {
      * @param id names it, and decides between equals
      * @param x of what it names
      * @param y of what it names
-     * @param clearMm from there to where labels may begin
+     * @param clearMm from there to where labels may begin; 0 for a label that may stand right on the place
      * @param widthMm of the label
      * @param heightMm of the label
      * @param priority lower is placed earlier
@@ -125,6 +125,14 @@ public final class LabelPlacer {
     private @Nullable Placed best(Label label, boolean strict) {
         Placed best = null;
         double least = Double.POSITIVE_INFINITY;
+        if (label.clearMm() == 0) {
+            Box box = Box.around(label.x(), label.y(), label.widthMm() / 2, label.heightMm() / 2);
+            Placed candidate = new Placed(label, box, false);
+            if (isFree(candidate, strict)) {
+                best = candidate;
+                least = softCost(candidate);
+            }
+        }
         for (double ringMm : RINGS_MM) {
             if (ringMm >= least) {
                 break;

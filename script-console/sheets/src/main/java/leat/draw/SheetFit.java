@@ -31,11 +31,21 @@ public record SheetFit(Paper paper, boolean lying, Scale scale, Box frame, Box f
      * @param us US sheets and scales, or else ISO's
      */
     public static SheetFit choose(boolean us, double leftM, double bottomM, double rightM, double topM) {
+        return choose(us, leftM, bottomM, rightM, topM, 0);
+    }
+
+    /**
+     * A fit whose column is at least so high, unless the largest sheet has a lower one.
+     *
+     * @param columnMm what title block, legend and the rest need
+     */
+    public static SheetFit choose(
+            boolean us, double leftM, double bottomM, double rightM, double topM, double columnMm) {
         List<Paper> papers = us ? Paper.ANSI : Paper.ISO;
         double wanted = us ? LEAST_WANTED_US : LEAST_WANTED_METRIC;
         for (Paper paper : papers) {
             SheetFit fit = on(paper, us, leftM, bottomM, rightM, topM);
-            if (fit.scale.ratio() <= wanted) {
+            if (fit.scale.ratio() <= wanted && fit.column.height() >= columnMm) {
                 return fit;
             }
         }
