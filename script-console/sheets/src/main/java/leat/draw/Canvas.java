@@ -56,7 +56,7 @@ public final class Canvas {
         return this;
     }
 
-    public Canvas shape(Path path, Style style) {
+    public Canvas shape(PenPath path, Style style) {
         marks.add(new Mark.Shape(path, style));
         return this;
     }

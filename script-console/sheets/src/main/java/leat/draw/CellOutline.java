@@ -44,10 +44,10 @@ public final class CellOutline {
      * @param cellMm side of a cell
      * @return a path without a step if no cell has the class
      */
-    public static Path.Builder trace(
+    public static PenPath.Builder trace(
             int columns, int rows, IntBinaryOperator classAt, int wanted, double left, double top, double cellMm) {
         CellOutline outline = new CellOutline(columns, rows, classAt, wanted);
-        Path.Builder path = Path.builder();
+        PenPath.Builder path = PenPath.builder();
         int across = columns + 1;
         for (int corner = 0; corner < across * (rows + 1); corner++) {
             for (int direction = EAST; direction <= NORTH; direction++) {
@@ -82,7 +82,7 @@ public final class CellOutline {
     }
 
     /** Walks one loop, turning right where two meet at a corner, and writes only the corners where it turns. */
-    private void loop(int start, int firstDirection, Path.Builder path, double left, double top, double cellMm) {
+    private void loop(int start, int firstDirection, PenPath.Builder path, double left, double top, double cellMm) {
         int across = columns + 1;
         int corner = start;
         int direction = firstDirection;
@@ -91,8 +91,10 @@ public final class CellOutline {
         while (edges[direction][corner]) {
             edges[direction][corner] = false;
             if (direction != last) {
-                double x = left + corner % across * cellMm;
-                double y = top + corner / across * cellMm;
+                int column = corner % across;
+                int row = corner / across;
+                double x = left + column * cellMm;
+                double y = top + row * cellMm;
                 if (first) {
                     path.moveTo(x, y);
                     first = false;

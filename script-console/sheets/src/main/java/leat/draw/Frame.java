@@ -7,11 +7,11 @@ public final class Frame {
 
     public static void draw(Canvas canvas, SheetFit fit) {
         canvas.shape(
-                Path.box(new Box(0, 0, fit.widthMm(), fit.heightMm())), Style.fill(Palette.WHITE));
-        canvas.shape(Path.box(fit.frame()), Style.line(LineWidth.W070, Palette.BLACK));
+                PenPath.box(new Box(0, 0, fit.widthMm(), fit.heightMm())), Style.fill(Palette.WHITE));
+        canvas.shape(PenPath.box(fit.frame()), Style.line(LineWidth.W070, Palette.BLACK));
         double x = fit.column().left();
         canvas.shape(
-                Path.line(x, fit.frame().top(), x, fit.frame().bottom()),
+                PenPath.line(x, fit.frame().top(), x, fit.frame().bottom()),
                 Style.line(LineWidth.W035, Palette.BLACK));
     }
 }

@@ -28,7 +28,7 @@ public final class Keynotes {
     /** The ringed number itself. */
     public static void mark(Canvas canvas, int number, double x, double y) {
         canvas.shape(
-                Path.circle(x, y, RADIUS_MM),
+                PenPath.circle(x, y, RADIUS_MM),
                 Style.line(LineWidth.W018, Palette.BLACK).withFill(Palette.WHITE));
         canvas.text(
                 x, y + 1.1, Integer.toString(number), Lettering.small().anchored(Lettering.Anchor.MIDDLE));

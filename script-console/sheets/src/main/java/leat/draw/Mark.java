@@ -24,7 +24,7 @@ public sealed interface Mark {
 
     record ItemEnd() implements Mark {}
 
-    record Shape(Path path, Style style) implements Mark {}
+    record Shape(PenPath path, Style style) implements Mark {}
 
     /**
      * One line of text.

@@ -17,9 +17,9 @@ public final class NorthArrow {
                 "N",
                 Lettering.of(3).inBold().anchored(Lettering.Anchor.MIDDLE));
         Style line = Style.line(LineWidth.W018, Palette.BLACK);
-        canvas.shape(Path.arc(x, middle, 4, 35, 290, false), line);
-        canvas.shape(Path.polygon(x, middle - 6.5, x - 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.BLACK));
-        canvas.shape(Path.polygon(x, middle - 6.5, x + 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.WHITE));
+        canvas.shape(PenPath.arc(x, middle, 4, 35, 290, false), line);
+        canvas.shape(PenPath.polygon(x, middle - 6.5, x - 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.BLACK));
+        canvas.shape(PenPath.polygon(x, middle - 6.5, x + 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.WHITE));
         canvas.endItem();
     }
 }

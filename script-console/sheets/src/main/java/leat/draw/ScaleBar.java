@@ -38,7 +38,7 @@ public final class ScaleBar {
             if (i < FIELDS) {
                 Style style = Style.line(LineWidth.W018, Palette.BLACK)
                         .withFill(i % 2 == 0 ? Palette.BLACK : Palette.WHITE);
-                canvas.shape(Path.box(new Box(at, y, at + fieldMm, y + BAR_MM)), style);
+                canvas.shape(PenPath.box(new Box(at, y, at + fieldMm, y + BAR_MM)), style);
             }
             if (i != 1 && i != 3) {
                 canvas.text(at, foot, figure(i * step) + (i == FIELDS ? " " + unit : ""), figures);

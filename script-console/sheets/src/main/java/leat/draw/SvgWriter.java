@@ -177,9 +177,9 @@ public final class SvgWriter {
         xml.writeEndElement();
     }
 
-    private static String data(Path path) {
+    private static String data(PenPath path) {
         StringBuilder data = new StringBuilder();
-        path.trace(new Path.Pen() {
+        path.trace(new PenPath.Pen() {
             @Override
             public void moveTo(double x, double y) {
                 data.append('M').append(Numbers.mm(x)).append(' ').append(Numbers.mm(y));

@@ -50,17 +50,17 @@ public record TitleBlock(String place, String sheet, List<Line> lines, List<Stri
         double x = column.left() + PAD_MM;
         double top = column.bottom() - heightMm(column.width());
         canvas.shape(
-                Path.line(column.left(), top, column.right(), top), Style.line(LineWidth.W050, Palette.BLACK));
+                PenPath.line(column.left(), top, column.right(), top), Style.line(LineWidth.W050, Palette.BLACK));
         double y = TextBlock.draw(canvas, place, x, top + PAD_MM, inner, PLACE);
         y = TextBlock.draw(canvas, sheet, x, y - 1, inner, SHEET) + 0.5;
         double valueX = x + inner * 0.3;
         for (Line line : lines) {
-            canvas.shape(Path.line(x, y, x + inner, y), Style.line(LineWidth.W013, Palette.GREY));
+            canvas.shape(PenPath.line(x, y, x + inner, y), Style.line(LineWidth.W013, Palette.GREY));
             canvas.text(x, y + 3.7, line.word(), WORD);
             canvas.text(valueX, y + 3.7, TextBlock.cut(line.value(), inner * 0.7, VALUE), VALUE);
             y += ROW_MM;
         }
-        canvas.shape(Path.line(x, y, x + inner, y), Style.line(LineWidth.W013, Palette.GREY));
+        canvas.shape(PenPath.line(x, y, x + inner, y), Style.line(LineWidth.W013, Palette.GREY));
         y += 2;
         for (String sentence : notice) {
             y = TextBlock.draw(canvas, sentence, x, y, inner, NOTICE) + 1;

@@ -1,7 +1,7 @@
 package leat.report;
 
 import leat.draw.Canvas;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 
 /** A line with a breadth: piece by piece, with rounded joints, so an opaque fill reads as one. */
@@ -21,7 +21,7 @@ final class Band {
             double acrossX = -dy / lengthMm * halfMm;
             double acrossY = dx / lengthMm * halfMm;
             canvas.shape(
-                    Path.polygon(
+                    PenPath.polygon(
                             xy[i] + acrossX,
                             xy[i + 1] + acrossY,
                             xy[i + 2] + acrossX,
@@ -33,7 +33,7 @@ final class Band {
                     style);
         }
         for (int i = 0; i + 1 < xy.length; i += 2) {
-            canvas.shape(Path.circle(xy[i], xy[i + 1], halfMm), style);
+            canvas.shape(PenPath.circle(xy[i], xy[i + 1], halfMm), style);
         }
     }
 }

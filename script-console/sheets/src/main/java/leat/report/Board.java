@@ -3,7 +3,7 @@ package leat.report;
 import java.util.List;
 import leat.draw.Canvas;
 import leat.draw.Legend;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.View;
 import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
@@ -23,12 +23,12 @@ record Board(Canvas canvas, View view, UnitSystem units, Legend legend, Callouts
         return view.y(point.yM());
     }
 
-    Path path(Polyline route) {
-        return Path.polyline(sheet(route.points()));
+    PenPath path(Polyline route) {
+        return PenPath.polyline(sheet(route.points()));
     }
 
-    Path path(Region region) {
-        Path.Builder path = Path.builder();
+    PenPath path(Region region) {
+        PenPath.Builder path = PenPath.builder();
         for (List<Point> ring : region.rings()) {
             path.polyline(sheet(ring)).close();
         }

@@ -13,7 +13,7 @@ import leat.draw.LabelPlacer.Placement;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 import org.jspecify.annotations.Nullable;
 
@@ -79,7 +79,7 @@ final class Callouts {
             double clearMm,
             int priority,
             Lettering lettering) {
-        add(layer, key, new Words(layer, List.copyOf(lines), lettering, null), x, y, clearMm, priority);
+        add(key, new Words(layer, List.copyOf(lines), lettering, null), x, y, clearMm, priority);
     }
 
     void addFramed(
@@ -92,10 +92,10 @@ final class Callouts {
             int priority,
             Lettering lettering,
             Style frame) {
-        add(layer, key, new Words(layer, List.copyOf(lines), lettering, frame), x, y, clearMm, priority);
+        add(key, new Words(layer, List.copyOf(lines), lettering, frame), x, y, clearMm, priority);
     }
 
-    private void add(String layer, String key, Words text, double x, double y, double clearMm, int priority) {
+    private void add(String key, Words text, double x, double y, double clearMm, int priority) {
         words.put(key, text);
         labels.add(new Label(key, x, y, clearMm, text.widthMm(), text.heightMm(), priority));
     }
@@ -124,11 +124,11 @@ final class Callouts {
         Box box = placed.box();
         if (placed.leader()) {
             canvas.shape(
-                    Path.line(placed.label().x(), placed.label().y(), placed.leaderX(), placed.leaderY()),
+                    PenPath.line(placed.label().x(), placed.label().y(), placed.leaderX(), placed.leaderY()),
                     Style.line(LineWidth.W013, Palette.DARK_GREY));
         }
         if (text.frame() != null) {
-            canvas.shape(Path.box(box), text.frame());
+            canvas.shape(PenPath.box(box), text.frame());
         }
         double y = box.top() + (text.frame() == null ? 0.2 : FRAME_PAD_MM) + text.lettering().capitalMm();
         Lettering lettering = text.lettering().anchored(Lettering.Anchor.MIDDLE);

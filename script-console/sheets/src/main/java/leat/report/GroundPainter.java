@@ -8,7 +8,7 @@ import leat.draw.Hatch;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.geometry.Bearing;
 import leat.model.geometry.Point;
@@ -39,7 +39,7 @@ final class GroundPainter {
             fill(canvas, board.path(surface.region()), surface.kind(), surface.phase());
             canvas.endItem();
             board.legend().add("20-" + surface.kind().ordinal(), SurfaceStyle.of(surface.kind()).label(), (c, box) ->
-                    fill(c, Path.box(box), surface.kind(), Phase.NOW));
+                    fill(c, PenPath.box(box), surface.kind(), Phase.NOW));
             name(surface);
         }
         canvas.endLayer();
@@ -54,7 +54,7 @@ final class GroundPainter {
         return planting + surface.soil().map(text -> "Soil: " + text + ".").orElse("");
     }
 
-    private static void fill(Canvas canvas, Path path, SurfaceKind kind, Phase phase) {
+    private static void fill(Canvas canvas, PenPath path, SurfaceKind kind, Phase phase) {
         Style style = SurfaceStyle.of(kind).style();
         canvas.shape(path, phase == Phase.LATER ? style.withDash(Dash.DASHED) : style);
     }
@@ -87,12 +87,12 @@ final class GroundPainter {
         }
         for (Point corner : corners) {
             canvas.shape(
-                    Path.circle(board.x(corner), board.y(corner), 0.9),
+                    PenPath.circle(board.x(corner), board.y(corner), 0.9),
                     Style.line(LineWidth.W025, Palette.BLACK).withFill(Palette.WHITE));
         }
         canvas.endLayer();
         board.legend().add("10", "lot boundary, with bearing and distance of each side", (c, box) -> c.shape(
-                Path.line(box.left(), box.centreY(), box.right(), box.centreY()), line));
+                PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), line));
     }
 
     private String closure(Survey survey) {

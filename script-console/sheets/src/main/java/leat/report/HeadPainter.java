@@ -7,7 +7,7 @@ import leat.draw.Canvas;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.geometry.Sector;
 import leat.model.id.HeadId;
@@ -64,8 +64,8 @@ final class HeadPainter {
             String key = "7" + (char) ('A' + row / 26) + (char) ('A' + row % 26);
             row++;
             board.legend().add(key, "arcs of zone " + zone.id() + ", valve " + zone.valve(), (c, box) -> {
-                c.shape(Path.line(box.left(), box.centreY(), box.right(), box.centreY()), style.arc());
-                c.shape(Path.circle(box.centreX(), box.centreY(), Symbols.HEAD_MM), Style.fill(style.colour()));
+                c.shape(PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), style.arc());
+                c.shape(PenPath.circle(box.centreX(), box.centreY(), Symbols.HEAD_MM), Style.fill(style.colour()));
             });
         }
     }
@@ -76,7 +76,7 @@ final class HeadPainter {
 
     private void arc(Canvas canvas, Head head, Sector sector) {
         canvas.shape(
-                Path.arc(
+                PenPath.arc(
                         board.x(sector.apex()),
                         board.y(sector.apex()),
                         board.view().mm(sector.radius().metres()),
@@ -133,9 +133,9 @@ final class HeadPainter {
     }
 
     private static void drip(Canvas canvas, double[] xy) {
-        canvas.shape(Path.polyline(xy), Style.line(LineWidth.W018, Palette.GREEN));
+        canvas.shape(PenPath.polyline(xy), Style.line(LineWidth.W018, Palette.GREEN));
         canvas.shape(
-                Path.polyline(xy), Style.line(LineWidth.W070, Palette.GREEN).withDash(leat.draw.Dash.DOTTED));
+                PenPath.polyline(xy), Style.line(LineWidth.W070, Palette.GREEN).withDash(leat.draw.Dash.DOTTED));
     }
 
     private void label(Head head) {

@@ -9,7 +9,7 @@ import leat.draw.Hatch;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.geometry.Point;
 import leat.model.quantity.Length;
@@ -62,7 +62,7 @@ final class HindrancePainter {
         canvas.shape(board.path(zone.region()), digStyle(never));
         canvas.endItem();
         board.legend()
-                .add(never ? "30" : "31", label, (c, box) -> c.shape(Path.box(box), digStyle(never)));
+                .add(never ? "30" : "31", label, (c, box) -> c.shape(PenPath.box(box), digStyle(never)));
         Point middle = Interior.of(zone.region());
         label("hindrances", "zone " + zone.id(), zone.id().name(), board.x(middle), board.y(middle), 0);
     }
@@ -113,9 +113,9 @@ final class HindrancePainter {
 
     private static void tree(Canvas canvas, double x, double y, double rootsMm, double trunkMm) {
         canvas.shape(
-                Path.circle(x, y, rootsMm),
+                PenPath.circle(x, y, rootsMm),
                 Style.line(LineWidth.W018, Palette.DARK_GREY).withDash(Dash.SHORT_DASHED));
-        canvas.shape(Path.circle(x, y, trunkMm), Style.fill(Palette.DARK_GREY));
+        canvas.shape(PenPath.circle(x, y, trunkMm), Style.fill(Palette.DARK_GREY));
     }
 
     private void block(Obstacle.Block block) {
@@ -123,7 +123,7 @@ final class HindrancePainter {
         board.canvas().shape(board.path(block.region()), blockStyle());
         board.canvas().endItem();
         board.legend().add("32", "obstacle: wall, boulder or the like", (c, box) -> c.shape(
-                Path.box(box), blockStyle()));
+                PenPath.box(box), blockStyle()));
         Point middle = Interior.of(block.region());
         label("hindrances", "block " + block.id(), block.id().name(), board.x(middle), board.y(middle), 1.5);
     }
@@ -140,7 +140,7 @@ final class HindrancePainter {
         board.canvas().shape(board.path(line.line()), style);
         board.canvas().endItem();
         board.legend().add(setback ? "34" : "35", label, (c, box) -> c.shape(
-                Path.line(box.left(), box.centreY(), box.right(), box.centreY()), style));
+                PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), style));
         middleLabel("hindrances", "limit " + line.id(), line.id().name(), board.sheet(line.line().points()));
     }
 
@@ -155,7 +155,7 @@ final class HindrancePainter {
         if (doubtMm > 0.3) {
             Band.fill(canvas, xy, doubtMm, Style.fill(Palette.GREY.tint(0.16)));
             board.legend().add("41", "where that line may lie", (c, box) -> c.shape(
-                    Path.box(box), Style.fill(Palette.GREY.tint(0.16))));
+                    PenPath.box(box), Style.fill(Palette.GREY.tint(0.16))));
         }
         service(canvas, xy, style, LETTER_EVERY_MM);
         canvas.endItem();
@@ -168,7 +168,7 @@ final class HindrancePainter {
     /** A grey line broken by the letter of what it carries. */
     private static void service(Canvas canvas, double[] xy, ServiceStyle style, double everyMm) {
         canvas.shape(
-                Path.polyline(xy), Style.line(LineWidth.W035, Palette.DARK_GREY).withDash(Dash.DASHED));
+                PenPath.polyline(xy), Style.line(LineWidth.W035, Palette.DARK_GREY).withDash(Dash.DASHED));
         Lettering letter = Lettering.small()
                 .inBold()
                 .in(Palette.DARK_GREY)

@@ -5,7 +5,7 @@ import java.util.Optional;
 import leat.draw.Canvas;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.id.PipeId;
 import leat.model.site.Phase;
@@ -59,7 +59,7 @@ final class PipePainter {
 
     private static void pipe(Canvas canvas, double[] xy, WaterStyle water, LineWidth width, PipeRun run) {
         Style style = water.pipe(width, run.phase());
-        canvas.shape(Path.polyline(xy), style);
+        canvas.shape(PenPath.polyline(xy), style);
         if (run.existing()) {
             Symbols.ticks(canvas, xy, TICKS_MM, water.colour());
         }

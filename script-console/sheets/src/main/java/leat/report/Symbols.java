@@ -6,7 +6,7 @@ import leat.draw.Dash;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 
 /**
@@ -28,12 +28,12 @@ final class Symbols {
     /** A disc with a pointer to the middle of its arc. */
     static void rotor(Canvas canvas, double x, double y, Colour colour, double pointDegrees) {
         pointer(canvas, x, y, pointDegrees);
-        canvas.shape(Path.circle(x, y, HEAD_MM), OUTLINE.withFill(colour));
+        canvas.shape(PenPath.circle(x, y, HEAD_MM), OUTLINE.withFill(colour));
     }
 
     /** The same for a head that turns all the way round: an eye in the middle instead of a pointer. */
     static void fullRotor(Canvas canvas, double x, double y, Colour colour) {
-        canvas.shape(Path.circle(x, y, HEAD_MM), OUTLINE.withFill(colour));
+        canvas.shape(PenPath.circle(x, y, HEAD_MM), OUTLINE.withFill(colour));
         eye(canvas, x, y);
     }
 
@@ -50,28 +50,28 @@ final class Symbols {
 
     private static void square(Canvas canvas, double x, double y, Colour colour) {
         canvas.shape(
-                Path.polygon(x - 1, y - 1, x + 1, y - 1, x + 1, y + 1, x - 1, y + 1), OUTLINE.withFill(colour));
+                PenPath.polygon(x - 1, y - 1, x + 1, y - 1, x + 1, y + 1, x - 1, y + 1), OUTLINE.withFill(colour));
     }
 
     private static void eye(Canvas canvas, double x, double y) {
-        canvas.shape(Path.circle(x, y, 0.4), Style.fill(Palette.WHITE));
+        canvas.shape(PenPath.circle(x, y, 0.4), Style.fill(Palette.WHITE));
     }
 
     private static void pointer(Canvas canvas, double x, double y, double degrees) {
         double radians = Math.toRadians(degrees);
         canvas.shape(
-                Path.line(x, y, x + 2.3 * Math.sin(radians), y - 2.3 * Math.cos(radians)),
+                PenPath.line(x, y, x + 2.3 * Math.sin(radians), y - 2.3 * Math.cos(radians)),
                 Style.line(LineWidth.W035, Palette.BLACK));
     }
 
     /** A square on its corner. */
     static void bubbler(Canvas canvas, double x, double y, Colour colour) {
-        canvas.shape(Path.polygon(x, y - 1.5, x + 1.5, y, x, y + 1.5, x - 1.5, y), OUTLINE.withFill(colour));
+        canvas.shape(PenPath.polygon(x, y - 1.5, x + 1.5, y, x, y + 1.5, x - 1.5, y), OUTLINE.withFill(colour));
     }
 
     /** Two triangles tip to tip, as flow diagrams draw a valve (ISO 14617); a spare one is empty and dashed. */
     static void valve(Canvas canvas, double x, double y, Colour colour, boolean spare) {
-        Path path = Path.polygon(x - 1.8, y - 1.1, x + 1.8, y + 1.1, x + 1.8, y - 1.1, x - 1.8, y + 1.1);
+        PenPath path = PenPath.polygon(x - 1.8, y - 1.1, x + 1.8, y + 1.1, x + 1.8, y - 1.1, x - 1.8, y + 1.1);
         Style style = spare
                 ? OUTLINE.withDash(Dash.SHORT_DASHED).withFill(Palette.WHITE)
                 : OUTLINE.withFill(colour);
@@ -81,36 +81,36 @@ final class Symbols {
     /** A box with a valve in it. */
     static void manifold(Canvas canvas, double x, double y) {
         canvas.shape(
-                Path.polygon(x - 2.6, y - 1.8, x + 2.6, y - 1.8, x + 2.6, y + 1.8, x - 2.6, y + 1.8),
+                PenPath.polygon(x - 2.6, y - 1.8, x + 2.6, y - 1.8, x + 2.6, y + 1.8, x - 2.6, y + 1.8),
                 Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
         valve(canvas, x, y, Palette.BLACK, false);
     }
 
     /** A ring around a disc: the public main. */
     static void mains(Canvas canvas, double x, double y, Colour colour) {
-        canvas.shape(Path.circle(x, y, 2.2), Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
-        canvas.shape(Path.circle(x, y, 1.2), Style.fill(colour));
+        canvas.shape(PenPath.circle(x, y, 2.2), Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
+        canvas.shape(PenPath.circle(x, y, 1.2), Style.fill(colour));
     }
 
     /** A ring around a triangle that points up, as flow diagrams draw a pump (ISO 14617). */
     static void pump(Canvas canvas, double x, double y, Colour colour) {
-        canvas.shape(Path.circle(x, y, 2.2), Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
-        canvas.shape(Path.polygon(x, y - 2.2, x + 1.9, y + 1.1, x - 1.9, y + 1.1), Style.fill(colour));
+        canvas.shape(PenPath.circle(x, y, 2.2), Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
+        canvas.shape(PenPath.polygon(x, y - 2.2, x + 1.9, y + 1.1, x - 1.9, y + 1.1), Style.fill(colour));
     }
 
     /** An open vessel with water in it. */
     static void tank(Canvas canvas, double x, double y, Colour colour) {
         canvas.shape(
-                Path.polygon(x - 2.2, y - 0.4, x + 2.2, y - 0.4, x + 2.2, y + 2.2, x - 2.2, y + 2.2),
+                PenPath.polygon(x - 2.2, y - 0.4, x + 2.2, y - 0.4, x + 2.2, y + 2.2, x - 2.2, y + 2.2),
                 Style.fill(colour));
         canvas.shape(
-                Path.polyline(x - 2.2, y - 2.2, x - 2.2, y + 2.2, x + 2.2, y + 2.2, x + 2.2, y - 2.2),
+                PenPath.polyline(x - 2.2, y - 2.2, x - 2.2, y + 2.2, x + 2.2, y + 2.2, x + 2.2, y - 2.2),
                 Style.line(LineWidth.W035, Palette.BLACK));
     }
 
     /** A letter in a ring. */
     static void meter(Canvas canvas, double x, double y) {
-        canvas.shape(Path.circle(x, y, 2.3), Style.line(LineWidth.W025, Palette.BLACK).withFill(Palette.WHITE));
+        canvas.shape(PenPath.circle(x, y, 2.3), Style.line(LineWidth.W025, Palette.BLACK).withFill(Palette.WHITE));
         canvas.text(x, y + 1.1, "M", Lettering.small().anchored(Lettering.Anchor.MIDDLE));
     }
 
@@ -119,19 +119,19 @@ final class Symbols {
         double radians = Math.toRadians(downstreamDegrees);
         Turned at = new Turned(x, y, Math.sin(radians), -Math.cos(radians));
         canvas.shape(
-                Path.polygon(at.points(-2.6, -1.7, 2.6, -1.7, 2.6, 1.7, -2.6, 1.7)),
+                PenPath.polygon(at.points(-2.6, -1.7, 2.6, -1.7, 2.6, 1.7, -2.6, 1.7)),
                 Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
         Style angle = Style.line(LineWidth.W035, Palette.BLACK);
-        canvas.shape(Path.polyline(at.points(-1.6, -1.1, 0, 0, -1.6, 1.1)), angle);
-        canvas.shape(Path.polyline(at.points(0.2, -1.1, 1.8, 0, 0.2, 1.1)), angle);
+        canvas.shape(PenPath.polyline(at.points(-1.6, -1.1, 0, 0, -1.6, 1.1)), angle);
+        canvas.shape(PenPath.polyline(at.points(0.2, -1.1, 1.8, 0, 0.2, 1.1)), angle);
     }
 
     /** A disc with a cross handle. */
     static void bib(Canvas canvas, double x, double y, Colour colour) {
         Style line = Style.line(LineWidth.W035, Palette.BLACK);
-        canvas.shape(Path.line(x, y, x, y - 2.3), line);
-        canvas.shape(Path.line(x - 1.2, y - 2.3, x + 1.2, y - 2.3), line);
-        canvas.shape(Path.circle(x, y, 1.2), OUTLINE.withFill(colour));
+        canvas.shape(PenPath.line(x, y, x, y - 2.3), line);
+        canvas.shape(PenPath.line(x - 1.2, y - 2.3, x + 1.2, y - 2.3), line);
+        canvas.shape(PenPath.circle(x, y, 1.2), OUTLINE.withFill(colour));
     }
 
     /** Short strokes across a line, one each spacing: it lies there already. */
@@ -147,7 +147,7 @@ final class Symbols {
                 double acrossX = -dy / lengthMm * 0.9;
                 double acrossY = dx / lengthMm * 0.9;
                 canvas.shape(
-                        Path.line(x - acrossX, y - acrossY, x + acrossX, y + acrossY),
+                        PenPath.line(x - acrossX, y - acrossY, x + acrossX, y + acrossY),
                         Style.line(LineWidth.W025, colour));
             }
             next -= lengthMm;

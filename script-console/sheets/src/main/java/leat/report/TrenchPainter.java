@@ -6,7 +6,7 @@ import leat.draw.Colour;
 import leat.draw.Hatch;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
-import leat.draw.Path;
+import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.trench.TrenchSegment;
 
@@ -56,6 +56,6 @@ final class TrenchPainter {
                 Band.fill(canvas, new double[] {xy[i], xy[i + 1], xy[i + 2], xy[i + 3]}, HALF_MM, Style.hatch(hatch));
             }
         }
-        canvas.shape(Path.polyline(xy), Style.line(LineWidth.W013, Palette.GREY));
+        canvas.shape(PenPath.polyline(xy), Style.line(LineWidth.W013, Palette.GREY));
     }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class CellOutlineTest {
 
     /** Shoelace sum over the loops of a path. */
-    private static final class Area implements Path.Pen {
+    private static final class Area implements PenPath.Pen {
         private double startX;
         private double startY;
         private double x;

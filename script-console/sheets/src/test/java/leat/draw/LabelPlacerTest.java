@@ -43,7 +43,7 @@ class LabelPlacerTest {
             assertTrue(FIELD.contains(placed.box()));
             heads.forEach(head -> assertFalse(head.overlaps(placed.box())));
             for (Placed other : placement.placed()) {
-                assertTrue(other == placed || !other.box().overlaps(placed.box()));
+                assertTrue(other.equals(placed) || !other.box().overlaps(placed.box()));
             }
         }
     }
@@ -52,7 +52,8 @@ class LabelPlacerTest {
     void theOrderInWhichLabelsComeDoesNotMatter() {
         List<Label> labels = new ArrayList<>();
         for (int i = 0; i < 30; i++) {
-            labels.add(new Label("R" + i, 20 + i % 6 * 3.0, 20 + i / 6 * 2.0, 1, 8, 2.4, i % 2));
+            int row = i / 6;
+            labels.add(new Label("R" + i, 20 + i % 6 * 3.0, 20 + row * 2.0, 1, 8, 2.4, i % 2));
         }
         Placement once = new LabelPlacer(FIELD).place(labels);
         Collections.reverse(labels);

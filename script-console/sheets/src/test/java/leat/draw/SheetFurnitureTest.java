@@ -21,10 +21,10 @@ class SheetFurnitureTest {
         ScaleBar.draw(canvas, fit.scale(), column.left() + 20, column.top() + 6, 60);
         Legend legend = new Legend();
         legend.add("2", "main, irrigation side", (c, box) -> c.shape(
-                leat.draw.Path.line(box.left(), box.centreY(), box.right(), box.centreY()),
+                PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()),
                 Style.line(LineWidth.W070, Palette.GREEN).withDash(Dash.LONG_DASHED)));
         legend.add("1", "a rotor, and the arc that it wets", (c, box) -> c.shape(
-                leat.draw.Path.circle(box.centreX(), box.centreY(), 1.2), Style.line(LineWidth.W025, Palette.BLACK)));
+                PenPath.circle(box.centreX(), box.centreY(), 1.2), Style.line(LineWidth.W025, Palette.BLACK)));
         legend.add("1", "never drawn", (c, box) -> {});
         double y = legend.draw(canvas, column.left() + 4, column.top() + 28, column.width() - 8);
         Keynotes notes = new Keynotes();

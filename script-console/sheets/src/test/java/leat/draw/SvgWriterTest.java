@@ -30,9 +30,9 @@ class SvgWriterTest {
         return new Canvas()
                 .beginLayer("heads", "Heads")
                 .beginItem("R7: 32 ft", "A head.")
-                .shape(Path.arc(50, 50, 10, 350, 200, true), THIN.withDash(Dash.DASH_DOT))
+                .shape(PenPath.arc(50, 50, 10, 350, 200, true), THIN.withDash(Dash.DASH_DOT))
                 .shape(
-                        Path.circle(50, 50, 3),
+                        PenPath.circle(50, 50, 3),
                         Style.hatch(new Hatch(Hatch.Pattern.TUFTS, 4, 45, LineWidth.W013, Palette.GREEN)))
                 .text(50, 50, "R7", Lettering.small().turned(-30).withHalo())
                 .endItem()
@@ -89,7 +89,7 @@ class SvgWriterTest {
     void tenMetresAtOneToAHundredAreAHundredMillimetres() throws Exception {
         View view = new View(Scale.METRIC.get(1), 20, 150);
         byte[] svg = SvgWriter.file(new Canvas()
-                .shape(Path.line(view.x(0), view.y(0), view.x(10), view.y(0)), THIN)
+                .shape(PenPath.line(view.x(0), view.y(0), view.x(10), view.y(0)), THIN)
                 .drawing("t", "", 210, 297));
         Element path = (Element) parse(svg).getElementsByTagName("path").item(0);
         assertEquals("M20 150L120 150", path.getAttribute("d"));

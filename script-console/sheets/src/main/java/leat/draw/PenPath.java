@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Lines and circular arcs on the sheet, in millimetres; immutable. Made by a {@link Builder} or one of the factories.
  * Several closed parts make holes by the even-odd rule.
  */
-public final class Path {
+public final class PenPath {
 
     /** What a back end has to draw, in order. */
     public interface Pen {
@@ -29,7 +29,7 @@ public final class Path {
     private final double[] numbers;
     private final Box bounds;
 
-    private Path(Builder builder) {
+    private PenPath(Builder builder) {
         if (builder.stepCount == 0) {
             throw new IllegalArgumentException("path: it is empty; it must have at least one point");
         }
@@ -42,26 +42,26 @@ public final class Path {
         return new Builder();
     }
 
-    public static Path line(double x1, double y1, double x2, double y2) {
+    public static PenPath line(double x1, double y1, double x2, double y2) {
         return builder().moveTo(x1, y1).lineTo(x2, y2).build();
     }
 
     /** Through x, y, x, y …; open. */
-    public static Path polyline(double... xy) {
+    public static PenPath polyline(double... xy) {
         return builder().polyline(xy).build();
     }
 
     /** Through x, y, x, y … and back to the first. */
-    public static Path polygon(double... xy) {
+    public static PenPath polygon(double... xy) {
         return builder().polyline(xy).close().build();
     }
 
-    public static Path box(Box box) {
+    public static PenPath box(Box box) {
         return polygon(
                 box.left(), box.top(), box.right(), box.top(), box.right(), box.bottom(), box.left(), box.bottom());
     }
 
-    public static Path circle(double x, double y, double radius) {
+    public static PenPath circle(double x, double y, double radius) {
         return builder().circle(x, y, radius).build();
     }
 
@@ -71,7 +71,7 @@ public final class Path {
      * @param startDegrees bearing of the start, clockwise from the top of the sheet
      * @param sweepDegrees clockwise, more than 0, at most 360
      */
-    public static Path arc(
+    public static PenPath arc(
             double x, double y, double radius, double startDegrees, double sweepDegrees, boolean sector) {
         if (sweepDegrees >= 360) {
             return circle(x, y, radius);
@@ -178,8 +178,8 @@ public final class Path {
             return close();
         }
 
-        public Path build() {
-            return new Path(this);
+        public PenPath build() {
+            return new PenPath(this);
         }
 
         private void reach(double x, double y, double radius) {
