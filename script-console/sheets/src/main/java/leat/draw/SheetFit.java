@@ -20,7 +20,7 @@ public record SheetFit(Paper paper, boolean lying, Scale scale, Box frame, Box f
     public static final double COLUMN_MM = 84;
 
     /** Kept free around the ground for distances, bearings and labels. */
-    private static final double CLEAR_MM = 13;
+    private static final double CLEAR_MM = 9;
 
     private static final double LEAST_WANTED_METRIC = 100;
     private static final double LEAST_WANTED_US = 120;

@@ -13,6 +13,7 @@ import leat.draw.Style;
 import leat.model.geometry.Bearing;
 import leat.model.geometry.Point;
 import leat.model.geometry.Region;
+import leat.model.site.Course;
 import leat.model.site.Phase;
 import leat.model.site.Surface;
 import leat.model.site.SurfaceKind;
@@ -81,11 +82,8 @@ final class GroundPainter {
         canvas.beginItem("Lot boundary: " + board.show(lot.area()), closure(survey));
         canvas.shape(board.path(lot), line);
         canvas.endItem();
-        List<Point> corners = lot.outer();
-        for (int i = 0; i < corners.size(); i++) {
-            side(corners.get(i), corners.get((i + 1) % corners.size()));
-        }
-        for (Point corner : corners) {
+        sides(survey);
+        for (Point corner : lot.outer()) {
             canvas.shape(
                     PenPath.circle(board.x(corner), board.y(corner), 0.9),
                     Style.line(LineWidth.W025, Palette.BLACK).withFill(Palette.WHITE));
@@ -101,9 +99,25 @@ final class GroundPainter {
                 : "Error of closure " + board.show(survey.misclosure()) + ", spread over the sides by the compass rule.";
     }
 
-    /** Letters a side along its outside; corners run counter-clockwise, so the outside is at the right hand. */
-    private void side(Point from, Point to) {
-        String text = Bearing.show(from.bearingTo(to)) + "  " + board.show(from.distance(to));
+    /** Each side as the deed has it, in its direction; a side that was only drawn shows what the drawing gives. */
+    private void sides(Survey survey) {
+        List<Point> corners = survey.corners();
+        // A region keeps its first point and turns counter-clockwise: then its second is the walk's second.
+        boolean clockwise = !survey.boundary().outer().get(1).equals(corners.get(1));
+        for (int i = 0; i < corners.size(); i++) {
+            Point from = corners.get(i);
+            Point to = corners.get((i + 1) % corners.size());
+            if (i < survey.courses().size()) {
+                Course course = survey.courses().get(i);
+                side(from, to, Bearing.show(course.bearing()) + "  " + board.show(course.distance()), clockwise);
+            } else {
+                side(from, to, Bearing.show(from.bearingTo(to)) + "  " + board.show(from.distance(to)), clockwise);
+            }
+        }
+    }
+
+    /** Letters a side along its outside, which is at the left hand of a clockwise walk. */
+    private void side(Point from, Point to, String text, boolean clockwise) {
         Lettering small = Lettering.small().anchored(Lettering.Anchor.MIDDLE);
         double x1 = board.x(from);
         double y1 = board.y(from);
@@ -117,10 +131,11 @@ final class GroundPainter {
         double alongX = (x2 - x1) / lengthMm;
         double alongY = (y2 - y1) / lengthMm;
         boolean turnedRound = alongX < -1e-9 || Math.abs(alongX) <= 1e-9 && alongY > 0;
-        // The right hand of the walk, on a sheet whose y runs down.
-        double outX = -alongY;
-        double outY = alongX;
-        double offMm = turnedRound ? 1.4 : 1.4 + small.capitalMm();
+        // On a sheet, whose y runs down, (-y, x) is to the right hand.
+        double outX = clockwise ? alongY : -alongY;
+        double outY = clockwise ? -alongX : alongX;
+        boolean above = outY < -1e-9 || Math.abs(outY) <= 1e-9 && outX < 0;
+        double offMm = above ? 1.4 : 1.4 + small.capitalMm();
         double x = (x1 + x2) / 2 + outX * offMm;
         double y = (y1 + y2) / 2 + outY * offMm;
         double degrees = Math.toDegrees(Math.atan2(alongY, alongX)) + (turnedRound ? 180 : 0);

@@ -132,7 +132,8 @@ final class PlanSheet {
         water.pipes().forEach(pipe -> points.addAll(pipe.route().points()));
         if (points.isEmpty()) {
             points.add(new Point(0, 0));
+            points.add(new Point(1, 1));
         }
-        return Bounds.around(points).grown(1);
+        return Bounds.around(points);
     }
 }

@@ -24,7 +24,7 @@ record ZoneStyle(Colour colour, Dash dash) {
 
     private static final List<Colour> COLOURS =
             List.of(Palette.VERMILION, Palette.SKY, Palette.ORANGE, Palette.DARK_GREY);
-    private static final List<Dash> DASHES = List.of(Dash.SOLID, Dash.DASHED, Dash.DASH_DOT, Dash.DOTTED);
+    private static final List<Dash> DASHES = List.of(Dash.SOLID, Dash.DASHED, Dash.DASH_DOT, Dash.SHORT_DASHED);
 
     static ZoneStyle of(int index) {
         return new ZoneStyle(
