@@ -22,6 +22,9 @@ import leat.model.water.WaterSystem;
 /** The plan drawing of a yard on one sheet, to scale, with legend, notes and title block. */
 final class PlanSheet {
 
+    /** Layers of the sheet itself. */
+    static final List<String> FURNITURE = List.of("sheet", "column");
+
     private static final double PAD_MM = 4;
     private static final double GAP_MM = 5;
 

@@ -1,5 +1,6 @@
 package leat.report;
 
+import java.util.Locale;
 import leat.draw.Colour;
 import leat.draw.Dash;
 import leat.draw.LineWidth;
@@ -33,6 +34,16 @@ enum WaterStyle {
             }
         }
         throw new AssertionError(water);
+    }
+
+    /** Classes of a table's field that says which water it is; empty for any other text. */
+    static String cssOf(String text) {
+        for (WaterStyle style : values()) {
+            if (style.label().equals(text)) {
+                return "water " + style.letter.toLowerCase(Locale.ROOT);
+            }
+        }
+        return "";
     }
 
     Colour colour() {
