@@ -1,0 +1,54 @@
+package leat.draw;
+
+import java.util.Locale;
+
+/** A bar that measures the sheet even when it was printed at another size: feet above, metres below. */
+public final class ScaleBar {
+
+    /** How high the bar is with its figures, in millimetres. */
+    public static final double HEIGHT_MM = 15;
+
+    private static final double METRES_PER_FOOT = 0.3048;
+    private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000, 10_000};
+    private static final int FIELDS = 4;
+    private static final double BAR_MM = 1.4;
+
+    private ScaleBar() {}
+
+    /** Draws the bar with its upper left corner at (x, top), not wider than {@code mostMm}. */
+    public static void draw(Canvas canvas, Scale scale, double x, double top, double mostMm) {
+        double figuresMm = Lettering.small().widthMm("1000 ft");
+        double roomMm = mostMm - figuresMm;
+        row(canvas, scale, x, top + 3.6, top + 2.6, METRES_PER_FOOT, "ft", roomMm);
+        row(canvas, scale, x, top + 9, top + 9 + BAR_MM + 3.4, 1, "m", roomMm);
+    }
+
+    private static void row(
+            Canvas canvas, Scale scale, double x, double y, double foot, double unitM, String unit, double roomMm) {
+        double step = STEPS[0];
+        for (double candidate : STEPS) {
+            if (FIELDS * scale.mm(candidate * unitM) <= roomMm) {
+                step = candidate;
+            }
+        }
+        double fieldMm = scale.mm(step * unitM);
+        Lettering figures = Lettering.small().anchored(Lettering.Anchor.MIDDLE);
+        for (int i = 0; i <= FIELDS; i++) {
+            double at = x + 2 + i * fieldMm;
+            if (i < FIELDS) {
+                Style style = Style.line(LineWidth.W018, Palette.BLACK)
+                        .withFill(i % 2 == 0 ? Palette.BLACK : Palette.WHITE);
+                canvas.shape(PenPath.box(new Box(at, y, at + fieldMm, y + BAR_MM)), style);
+            }
+            if (i != 1 && i != 3) {
+                canvas.text(at, foot, figure(i * step) + (i == FIELDS ? " " + unit : ""), figures);
+            }
+        }
+    }
+
+    private static String figure(double value) {
+        return value == Math.rint(value)
+                ? Long.toString(Math.round(value))
+                : String.format(Locale.ROOT, "%.1f", value);
+    }
+}

@@ -1,0 +1,120 @@
+package leat.report;
+
+import java.util.List;
+import java.util.Optional;
+import leat.draw.Canvas;
+import leat.draw.Lettering;
+import leat.draw.LineWidth;
+import leat.draw.PenPath;
+import leat.draw.Style;
+import leat.model.id.PipeId;
+import leat.model.site.Phase;
+import leat.model.water.Lateral;
+import leat.model.water.PipeRun;
+import leat.model.water.WaterSystem;
+
+/** Draws main and laterals: colour and dash tell the water, width main or lateral, ticks what lies there already. */
+final class PipePainter {
+
+    private static final double TICKS_MM = 7;
+    private static final double SIZE_FROM_MM = 9;
+
+    private final Board board;
+    private final WaterSystem water;
+
+    PipePainter(Board board, WaterSystem water) {
+        this.board = board;
+        this.water = water;
+    }
+
+    void draw() {
+        Canvas canvas = board.canvas();
+        canvas.beginLayer("laterals", "Laterals");
+        for (Lateral lateral : water.laterals()) {
+            lateral.runs().forEach(run -> run(run, "lateral of " + lateral.zone(), LineWidth.W035, "laterals"));
+        }
+        canvas.endLayer();
+        canvas.beginLayer("main", "Main");
+        water.main().runs().forEach(run -> run(run, "main", LineWidth.W070, "main"));
+        canvas.endLayer();
+    }
+
+    private void run(PipeRun run, String role, LineWidth width, String layer) {
+        WaterStyle style = WaterStyle.of(water.waterIn(run.id()));
+        double[] xy = board.sheet(run.route().points());
+        Canvas canvas = board.canvas();
+        canvas.beginItem(title(run, role, style), "");
+        pipe(canvas, xy, style, width, run);
+        canvas.endItem();
+        board.callouts().avoid(xy);
+        legend(style, width, run, layer);
+        size(run, xy, style, layer);
+    }
+
+    private String title(PipeRun run, String role, WaterStyle style) {
+        String size = run.tradeSize().map(Object::toString).orElse("size open, " + run.series());
+        return run.id() + ": " + role + ", " + size + ", " + board.show(run.route().length()) + ", " + style.label()
+                + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", in a later year" : "");
+    }
+
+    private static void pipe(Canvas canvas, double[] xy, WaterStyle water, LineWidth width, PipeRun run) {
+        Style style = water.pipe(width, run.phase());
+        canvas.shape(PenPath.polyline(xy), style);
+        if (run.existing()) {
+            Symbols.ticks(canvas, xy, TICKS_MM, water.colour());
+        }
+    }
+
+    private void legend(WaterStyle style, LineWidth width, PipeRun run, String layer) {
+        String text = (layer.equals("main") ? "main, " : "lateral, ") + style.label()
+                + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", later" : "");
+        String key = "5" + (layer.equals("main") ? 0 : 1) + style.ordinal() + (run.existing() ? 0 : 1)
+                + run.phase().ordinal();
+        board.legend().add(key, text, (c, box) ->
+                pipe(c, new double[] {box.left(), box.centreY(), box.right(), box.centreY()}, style, width, run));
+    }
+
+    /** Sizes stand where they change, and on every run that is long enough. */
+    private void size(PipeRun run, double[] xy, WaterStyle style, String layer) {
+        if (run.size().isEmpty() || longestMm(xy) < SIZE_FROM_MM && !changes(run)) {
+            return;
+        }
+        int piece = longest(xy);
+        board.callouts()
+                .add(
+                        layer,
+                        "size " + run.id(),
+                        List.of(run.size().get() + (run.existing() ? " exist." : "")),
+                        (xy[piece] + xy[piece + 2]) / 2,
+                        (xy[piece + 1] + xy[piece + 3]) / 2,
+                        0.9,
+                        Callouts.SIZES,
+                        Lettering.small().in(style.colour().tint(1)));
+    }
+
+    private boolean changes(PipeRun run) {
+        if (!(run.from() instanceof PipeId upstream)) {
+            return true;
+        }
+        Optional<PipeRun> feeds = water.pipe(upstream);
+        return feeds.isEmpty() || !feeds.get().tradeSize().equals(run.tradeSize());
+    }
+
+    private static double longestMm(double[] xy) {
+        int piece = longest(xy);
+        return Math.hypot(xy[piece + 2] - xy[piece], xy[piece + 3] - xy[piece + 1]);
+    }
+
+    private static int longest(double[] xy) {
+        int longest = 0;
+        double mostMm = -1;
+        for (int i = 0; i + 3 < xy.length; i += 2) {
+            double lengthMm = Math.hypot(xy[i + 2] - xy[i], xy[i + 3] - xy[i + 1]);
+            if (lengthMm > mostMm) {
+                mostMm = lengthMm;
+                longest = i;
+            }
+        }
+        return longest;
+    }
+}

@@ -1,0 +1,31 @@
+package leat.report;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import leat.draw.Drawing;
+import leat.draw.SvgWriter;
+import leat.model.plan.Yard;
+
+/** Turns a plan and its results into files. */
+public final class Report {
+
+    private Report() {}
+
+    static SortedMap<String, byte[]> files(Yard yard, Figures figures) {
+        Drawing plan = PlanSheet.draw(yard, new WaterPlan(yard), "1 of 1");
+        List<Sheet> sheets = List.of(new Sheet(
+                "plan",
+                "Plan",
+                "Point at a symbol or a line for its figures. Printed at 100 % the sheet is to scale.",
+                plan));
+        Schedules schedules = new Schedules(yard, figures);
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        files.put("plan.svg", SvgWriter.file(plan));
+        files.put("report.html", new Page(yard, figures, sheets).html());
+        files.put("heads.csv", Csv.write(schedules.heads()));
+        files.put("pipes.csv", Csv.write(schedules.pipes()));
+        return Collections.unmodifiableSortedMap(files);
+    }
+}

@@ -1,0 +1,69 @@
+package leat.report;
+
+import java.util.Locale;
+import leat.draw.Colour;
+import leat.draw.Dash;
+import leat.draw.LineWidth;
+import leat.draw.Palette;
+import leat.draw.Style;
+import leat.model.site.Phase;
+import leat.model.water.Water;
+
+/** How the three waters look, on the plan and in every table: each has a colour and a dash of its own, and a letter. */
+enum WaterStyle {
+    DRINKING(Water.DRINKING, Palette.BLUE, Dash.SOLID, "D"),
+    IRRIGATION(Water.IRRIGATION, Palette.GREEN, Dash.LONG_DASHED, "I"),
+    NON_DRINKING(Water.NON_DRINKING, Palette.PURPLE, Dash.DASH_DOT_DOT, "N");
+
+    private final Water water;
+    private final Colour colour;
+    private final Dash dash;
+    private final String letter;
+
+    WaterStyle(Water water, Colour colour, Dash dash, String letter) {
+        this.water = water;
+        this.colour = colour;
+        this.dash = dash;
+        this.letter = letter;
+    }
+
+    static WaterStyle of(Water water) {
+        for (WaterStyle style : values()) {
+            if (style.water == water) {
+                return style;
+            }
+        }
+        throw new AssertionError(water);
+    }
+
+    /** Classes of a table's field that says which water it is; empty for any other text. */
+    static String cssOf(String text) {
+        for (WaterStyle style : values()) {
+            if (style.label().equals(text)) {
+                return "water " + style.letter.toLowerCase(Locale.ROOT);
+            }
+        }
+        return "";
+    }
+
+    Colour colour() {
+        return colour;
+    }
+
+    Dash dash() {
+        return dash;
+    }
+
+    String letter() {
+        return letter;
+    }
+
+    String label() {
+        return water.label();
+    }
+
+    Style pipe(LineWidth width, Phase phase) {
+        Colour shown = phase == Phase.LATER ? colour.tint(0.55) : colour;
+        return Style.line(width, shown).withDash(dash);
+    }
+}
