@@ -28,13 +28,19 @@ final class DeviceLosses {
         Arrays.fill(entryOf, NONE);
     }
 
-    boolean isEmpty() {
-        return count == 0;
+    boolean has(int ofLink) {
+        return entryOf[ofLink] != NONE;
+    }
+
+    /** Loss at a flow of 0 or more; 0 for a link without device. */
+    double lossM(int ofLink, double flowM3PerS) {
+        return has(ofLink) ? lossOf(entryOf[ofLink], flowM3PerS) : 0;
     }
 
     void setMinor(int ofLink, double newMinorCoefficient) {
         if (newMinorCoefficient != 0 || entryOf[ofLink] != NONE) {
-            minorCoefficient[entry(ofLink)] = newMinorCoefficient;
+            int entry = entry(ofLink);
+            minorCoefficient[entry] = newMinorCoefficient;
         }
     }
 
@@ -49,18 +55,18 @@ final class DeviceLosses {
     void tangents(double[] flowM3PerS, double[] slope, double[] offsetM) {
         for (int i = 0; i < count; i++) {
             double q = Math.abs(flowM3PerS[link[i]]);
-            double power = power(q, exponent[i] - 1);
-            double rise = (2 * minorCoefficient[i] * q) + exponent[i] * coefficient[i] * power;
-            double lossM = (minorCoefficient[i] * q + coefficient[i] * power) * q;
+            double rise = 2 * minorCoefficient[i] * q + exponent[i] * coefficient[i] * power(q, exponent[i] - 1);
             if (q < RAMP_M3_PER_S) {
                 rise += thresholdM[i] / RAMP_M3_PER_S;
-                lossM += thresholdM[i] * (q / RAMP_M3_PER_S);
-            } else {
-                lossM += thresholdM[i];
             }
             slope[link[i]] = rise;
-            offsetM[link[i]] = Math.copySign(lossM - rise * q, flowM3PerS[link[i]]);
+            offsetM[link[i]] = Math.signum(flowM3PerS[link[i]]) * (lossOf(i, q) - rise * q);
         }
+    }
+
+    private double lossOf(int i, double q) {
+        return thresholdM[i] * Math.min(1, q / RAMP_M3_PER_S)
+                + (minorCoefficient[i] * q + coefficient[i] * power(q, exponent[i] - 1)) * q;
     }
 
     private static double power(double base, double power) {

@@ -26,6 +26,7 @@ final class SpecialOutlets {
     private double[] flowM3PerS = new double[0];
 
     private double[] rise = new double[0];
+    private double[] givenM3PerS = new double[0];
     private double[] atM = new double[0];
     /** How far the last tangent moved, and the share of the way that it goes next. */
     private double[] moveM = new double[0];
@@ -35,10 +36,6 @@ final class SpecialOutlets {
     SpecialOutlets(int nodes) {
         entryOf = new int[nodes];
         Arrays.fill(entryOf, NONE);
-    }
-
-    boolean isEmpty() {
-        return count == 0;
     }
 
     void put(int ofNode, boolean isCompensating, double newSize, double newShape) {
@@ -63,6 +60,16 @@ final class SpecialOutlets {
         }
     }
 
+    /** Takes flows and tangents as the laws give them at these heads. */
+    void restart(double[] headM, double[] elevationM) {
+        for (int i = 0; i < count; i++) {
+            share[i] = 1;
+            moveM[i] = 0;
+            tangent(i, headM[node[i]] - elevationM[node[i]]);
+            givenM3PerS[i] = flowM3PerS[i];
+        }
+    }
+
     /** Adds to the demand of each node what the tangents say: demand ≈ a + g · head. */
     void addTangents(double[] elevationM, double[] a, double[] g) {
         for (int i = 0; i < count; i++) {
@@ -78,20 +85,21 @@ final class SpecialOutlets {
     }
 
     /**
-     * Writes the flow that the present tangents give at the new heads, then takes new tangents there. A tangent that
-     * goes back and forth (between dry and full flow, where the law is flat) goes half as far each time.
+     * Takes the flows that the present tangents give at the new heads, then new tangents there. A tangent that goes back
+     * and forth (between dry and full flow, where the law is flat) goes half as far each time.
      *
-     * @return greatest difference between tangent and law at the new heads, in m³/s
+     * @return greatest difference between tangent and law at the new heads, as part of the outlet's k or flow
      */
-    double advance(double[] headM, double[] elevationM, double[] outM3PerS) {
+    double advance(double[] headM, double[] elevationM) {
         double worst = 0;
         for (int i = 0; i < count; i++) {
             double newM = headM[node[i]] - elevationM[node[i]];
             double oldM = atM[i];
-            double byTangent = flowM3PerS[i] + rise[i] * (newM - oldM);
-            outM3PerS[node[i]] = byTangent;
+            givenM3PerS[i] = flowM3PerS[i] + rise[i] * (newM - oldM);
             tangent(i, newM);
-            worst = Math.max(worst, Math.abs(byTangent - flowM3PerS[i]));
+            if (size[i] > 0) {
+                worst = Math.max(worst, Math.abs(givenM3PerS[i] - flowM3PerS[i]) / size[i]);
+            }
             share[i] = (newM - oldM) * moveM[i] < 0 ? share[i] / 2 : Math.min(1, 1.5 * share[i]);
             moveM[i] = newM - oldM;
             if (share[i] < 1) {
@@ -99,6 +107,11 @@ final class SpecialOutlets {
             }
         }
         return worst;
+    }
+
+    /** Flow of the outlet at a node after {@link #advance}; 0 if it has none of this kind. */
+    double flowAt(int ofNode) {
+        return entryOf[ofNode] == NONE ? 0 : givenM3PerS[entryOf[ofNode]];
     }
 
     private void tangent(int i, double pressureM) {
@@ -131,6 +144,7 @@ final class SpecialOutlets {
             shape = Arrays.copyOf(shape, newLength);
             flowM3PerS = Arrays.copyOf(flowM3PerS, newLength);
             rise = Arrays.copyOf(rise, newLength);
+            givenM3PerS = Arrays.copyOf(givenM3PerS, newLength);
             atM = Arrays.copyOf(atM, newLength);
             share = Arrays.copyOf(share, newLength);
             moveM = Arrays.copyOf(moveM, newLength);

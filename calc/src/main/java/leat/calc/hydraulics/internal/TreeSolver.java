@@ -1,5 +1,7 @@
 package leat.calc.hydraulics.internal;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Flows and heads in a tree of links with one fixed head at the root. Prepare once, set what changes, solve again.
  * <p>
@@ -23,34 +25,44 @@ public final class TreeSolver {
         STEP_LIMIT
     }
 
-    private static final int STEP_LIMIT = 200;
+    private static final int PLAIN_STEPS = 25;
+    private static final int MOST_ATTEMPTS = 8;
+    /** The search hands over to plain steps when it moves by less than this many tolerances. */
+    private static final double NEAR = 1e5;
     private static final double TOLERANCE = 1e-11;
     /** Start with outlets at this share of the standing head: a usual loss on the way. */
     private static final double FIRST_SHARE = 0.75;
-    /** Stands for "no flow" where an orifice is closed, so that no loop has to ask. */
-    private static final double NO_FLOW = 1e-200;
+    /** An orifice that had to close opens with this share of its last flow, or it might open and close for ever. */
+    private static final double REOPEN_SHARE = 0.25;
 
-    private final int count;
+    private static final double LEAST_REOPEN_SHARE = 1e-6;
+
+    final int count;
     private final int[] placeOf;
-    private final int[] parent;
-    private final double[] friction;
+    final int[] parent;
+    final double[] friction;
     private final double[] elevationM;
-    private final double[] demand;
+    final double[] demand;
     private final double[] orifice2;
-    private final DeviceLosses devices;
+    private final double[] overOrifice2;
+    final DeviceLosses devices;
     private final SpecialOutlets specials;
 
     private final double[] open2;
-    private final double[] flow;
-    private final double[] power;
+    private final double[] reopenAt;
+    final double[] flow;
+    final double[] power;
     private final double[] outlet;
     private final double[] draw;
     private final double[] drawPerM;
-    private final double[] headM;
+    final double[] headM;
+    private final double[] slope;
+    private final double[] offsetM;
     private final double[] deviceSlope;
     private final double[] deviceOffsetM;
     private int steps;
     private int closed;
+    private @Nullable HeadSearch search;
 
     /**
      * @param parent of each node, smaller than the node itself; parent[0] is not used
@@ -67,15 +79,19 @@ public final class TreeSolver {
         elevationM = new double[count];
         demand = new double[count];
         orifice2 = new double[count];
+        overOrifice2 = new double[count];
         devices = new DeviceLosses(count);
         specials = new SpecialOutlets(count);
         open2 = new double[count];
+        reopenAt = new double[count];
         flow = new double[count];
         power = new double[count];
         outlet = new double[count];
         draw = new double[count];
         drawPerM = new double[count];
         headM = new double[count];
+        slope = new double[count];
+        offsetM = new double[count];
         deviceSlope = new double[count];
         deviceOffsetM = new double[count];
     }
@@ -105,6 +121,7 @@ public final class TreeSolver {
         int place = placeOf[node];
         if (x == 0.5) {
             orifice2[place] = k * k;
+            overOrifice2[place] = k == 0 ? 0 : 1 / (k * k);
             specials.remove(place);
         } else {
             orifice2[place] = 0;
@@ -122,38 +139,51 @@ public final class TreeSolver {
     public Status solve(double sourceHeadM) {
         headM[0] = sourceHeadM;
         double toleranceM = TOLERANCE * start(sourceHeadM);
-        for (steps = 1; steps <= STEP_LIMIT; steps++) {
-            eliminate();
-            double worstM = substitute(toleranceM);
-            worstM = Math.max(worstM, renew(toleranceM));
-            if (worstM <= toleranceM) {
-                headsFromFlows();
-                return Status.CONVERGED;
+        steps = 0;
+        boolean done = run(PLAIN_STEPS, toleranceM);
+        for (int attempt = 0; !done && attempt < MOST_ATTEMPTS; attempt++) {
+            if (search == null) {
+                search = new HeadSearch(this);
             }
+            search.approach(NEAR * toleranceM);
+            lawsFromHeads(0);
+
+            done = run(PLAIN_STEPS, toleranceM);
         }
         headsFromFlows();
-        return Status.STEP_LIMIT;
+        return done ? Status.CONVERGED : Status.STEP_LIMIT;
+    }
+
+    private boolean run(int most, double toleranceM) {
+        for (int i = 0; i < most; i++) {
+            steps++;
+            if (step() <= toleranceM) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Fills flows from outlets at a share of their standing head. Returns the greatest standing head, 1 m or more. */
     private double start(double sourceHeadM) {
         double greatestM = 1;
         closed = 0;
+        flow[0] = 0;
         for (int i = 1; i < count; i++) {
             double standingM = sourceHeadM - elevationM[i];
-            greatestM = Math.max(greatestM, standingM);
+            if (standingM > greatestM) {
+                greatestM = standingM;
+            }
             double q2 = FIRST_SHARE * orifice2[i] * standingM;
             boolean runs = q2 > 0;
             open2[i] = runs ? orifice2[i] : 0;
-            outlet[i] = runs ? Math.sqrt(q2) : NO_FLOW;
+            outlet[i] = runs ? Math.sqrt(q2) : TreeSweeps.NO_FLOW;
             closed += !runs && orifice2[i] > 0 ? 1 : 0;
+            reopenAt[i] = Double.POSITIVE_INFINITY;
             flow[i] = outlet[i] + demand[i];
-            draw[i] = demand[i];
-            drawPerM[i] = 0;
         }
         specials.start(sourceHeadM, FIRST_SHARE, elevationM);
         specials.addFlows(flow);
-        specials.addTangents(elevationM, draw, drawPerM);
         for (int i = count - 1; i > 0; i--) {
             flow[parent[i]] += flow[i];
         }
@@ -164,71 +194,87 @@ public final class TreeSolver {
         return greatestM;
     }
 
-    /** Leaves to source: what hangs on each link draws draw + drawPerM · head of the node upstream. */
-    private void eliminate() {
-        draw[0] = 0;
-        drawPerM[0] = 0;
-        for (int i = count - 1; i > 0; i--) {
-            double q = outlet[i];
-            double g = 0.5 * open2[i] / q;
-            double a = draw[i] + 0.5 * q - g * elevationM[i];
-            g += drawPerM[i];
-            double rp = friction[i] * power[i];
-            double slope = (1 + FlowPower.EXPONENT) * rp + deviceSlope[i];
-            double offsetM = deviceOffsetM[i] - FlowPower.EXPONENT * rp * flow[i];
-            double scale = 1 / (1 + slope * g);
-            a = (a - g * offsetM) * scale;
-            g *= scale;
-            draw[i] = a;
-            drawPerM[i] = g;
-            draw[parent[i]] += a;
-            drawPerM[parent[i]] += g;
+    /** One Newton step. Returns a bound of how far any law is off, in metres of head. */
+    private double step() {
+        solveTangents();
+        double offM = TreeSweeps.outlets(open2, overOrifice2, elevationM, headM, outlet);
+        if (offM == Double.POSITIVE_INFINITY) {
+            close();
+        }
+        if (closed > 0 && reopen()) {
+            offM = Double.POSITIVE_INFINITY;
+        }
+        offM += specials.advance(headM, elevationM);
+        devices.tangents(flow, deviceSlope, deviceOffsetM);
+        return offM + TreeSweeps.powers(parent, friction, flow, headM, deviceSlope, deviceOffsetM, power);
+    }
+
+    /** New flows and heads, at which all present tangents hold. */
+    void solveTangents() {
+        TreeSweeps.linkTangents(friction, power, flow, deviceSlope, deviceOffsetM, slope, offsetM);
+        TreeSweeps.outletTangents(open2, outlet, elevationM, demand, draw, drawPerM);
+        specials.addTangents(elevationM, draw, drawPerM);
+        TreeSweeps.eliminate(parent, slope, offsetM, draw, drawPerM);
+        TreeSweeps.substitute(parent, slope, offsetM, draw, drawPerM, flow, headM);
+    }
+
+    /** Takes outlets as the laws give them at the present heads, and the tangents of devices at the present flows. */
+    void lawsFromHeads(double extraResistance) {
+        closed = 0;
+        for (int i = 1; i < count; i++) {
+            double q2 = orifice2[i] * (headM[i] - elevationM[i]);
+            boolean runs = q2 > 0;
+            open2[i] = runs ? orifice2[i] : 0;
+            outlet[i] = runs ? Math.sqrt(q2) : TreeSweeps.NO_FLOW;
+            closed += !runs && orifice2[i] > 0 ? 1 : 0;
+            deviceSlope[i] = 0;
+            deviceOffsetM[i] = 0;
+        }
+        specials.restart(headM, elevationM);
+        devices.tangents(flow, deviceSlope, deviceOffsetM);
+        for (int i = 1; i < count; i++) {
+            deviceSlope[i] += extraResistance;
         }
     }
 
-    /** Source to leaves: new flows, heads and outlets. Returns how far outlets are off their law, as head. */
-    private double substitute(double toleranceM) {
-        double worst = 0;
+    /** Flow of all outlets at a place. */
+    double outletAt(int place) {
+        return (open2[place] > 0 ? outlet[place] : 0) + specials.flowAt(place);
+    }
+
+    /** Closes orifices that would suck. */
+    private void close() {
         for (int i = 1; i < count; i++) {
-            double rp = friction[i] * power[i];
-            double slope = (1 + FlowPower.EXPONENT) * rp + deviceSlope[i];
-            double offsetM = deviceOffsetM[i] - FlowPower.EXPONENT * rp * flow[i];
-            double upstreamM = headM[parent[i]];
-            double newFlow = draw[i] + drawPerM[i] * upstreamM;
-            double newHeadM = upstreamM - (offsetM + slope * newFlow);
-            headM[i] = newHeadM;
-            flow[i] = newFlow;
-            draw[i] = demand[i];
-            drawPerM[i] = 0;
-            double pressureM = newHeadM - elevationM[i];
-            double q = 0.5 * (outlet[i] + open2[i] * pressureM / outlet[i]);
-            worst = Math.max(worst, Math.abs(q * q - open2[i] * pressureM) - toleranceM * open2[i]);
+            double q = outlet[i];
             if (q <= 0) {
-                q = NO_FLOW;
+                double before = q + Math.sqrt(q * q - orifice2[i] * (headM[i] - elevationM[i]));
+                reopenAt[i] = REOPEN_SHARE * before;
+                outlet[i] = TreeSweeps.NO_FLOW;
                 open2[i] = 0;
                 closed++;
-                worst = 1;
             }
-            outlet[i] = q;
         }
-        return worst > 0 ? 2 * toleranceM : 0;
     }
 
-    /** New tangents at the new flows and heads. Returns how far links and special outlets are off their law, as head. */
-    private double renew(double toleranceM) {
-        devices.tangents(flow, deviceSlope, deviceOffsetM);
-        double worstM = 0;
+    /** Opens closed orifices that have pressure again. */
+    private boolean reopen() {
+        boolean any = false;
         for (int i = 1; i < count; i++) {
-            double p = FlowPower.of(Math.abs(flow[i]));
-            power[i] = p;
-            double lossM = (friction[i] * p + deviceSlope[i]) * flow[i] + deviceOffsetM[i];
-            worstM = Math.max(worstM, Math.abs(headM[parent[i]] - headM[i] - lossM));
+            double pressureM = headM[i] - elevationM[i];
+            if (open2[i] < orifice2[i] && pressureM > 0) {
+                open2[i] = orifice2[i];
+                double lawful = Math.sqrt(orifice2[i] * pressureM);
+                outlet[i] = Math.max(Math.min(lawful, reopenAt[i]), LEAST_REOPEN_SHARE * lawful);
+                closed--;
+                any = true;
+            }
         }
-        return worstM;
+        return any;
     }
 
     /** Heads that follow from the flows by the laws, in the order in which a reader would subtract the losses. */
     private void headsFromFlows() {
+        devices.tangents(flow, deviceSlope, deviceOffsetM);
         for (int i = 1; i < count; i++) {
             headM[i] = headM[parent[i]] - lossAt(i);
         }
@@ -269,8 +315,7 @@ public final class TreeSolver {
 
     /** Flow of the outlet at {@code node}, without fixed demand. */
     public double outletM3PerS(int node) {
-        double q = outlet[placeOf[node]];
-        return q == NO_FLOW ? 0 : q;
+        return outletAt(placeOf[node]);
     }
 
     /** Flow from the source. */
