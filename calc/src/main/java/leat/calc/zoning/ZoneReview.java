@@ -46,9 +46,8 @@ public final class ZoneReview {
     private static ZoneReviewResult.Figures look(
             Zone zone, Site site, ZoningParameters parameters, List<Finding> findings) {
         WaterSystem water = site.yard().water();
-        List<Head> heads = zone.heads().stream()
-                .flatMap(id -> water.head(id).stream())
-                .toList();
+        List<Head> heads =
+                zone.heads().stream().flatMap(id -> water.head(id).stream()).toList();
         double flowM3PerS = heads.stream()
                 .mapToDouble(head ->
                         site.catalog().head(head.family()).referenceFlow(head).si())
@@ -63,7 +62,7 @@ public final class ZoneReview {
                 Ratio.of(flow.si() / most.si()),
                 "split the zone, or choose heads that draw less",
                 findings));
-        long shapes = heads.stream().map(HeadKinds::shape).distinct().count();
+        int shapes = (int) heads.stream().map(HeadKinds::shape).distinct().count();
         hold(rules, "zoning.mixed", zone, Count.of(shapes), "give each kind of head its own zone", findings);
         Ratio spread = rateSpread(heads, site);
         hold(rules, "zoning.precipitation", zone, spread, "use nozzles that match, or split the zone", findings);
