@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import leat.model.id.Id;
 import org.graalvm.polyglot.Value;
 
 /**
@@ -68,7 +69,12 @@ final class Conversion {
         if (raw.isEnum()) {
             return Types.constant(raw, text).map(constant -> new Fit(constant, 1));
         }
-        return Types.isName(raw) ? Optional.of(new Fit(Types.named(raw, text), 2)) : Optional.empty();
+        if (Types.isName(raw)) {
+            return Optional.of(new Fit(Types.named(raw, text), 2));
+        }
+        return Id.class.isAssignableFrom(raw)
+                ? KindAndName.read(text, raw).map(id -> new Fit(id, 3))
+                : Optional.empty();
     }
 
     private static Optional<Fit> fitNumber(Value value, Class<?> raw) {

@@ -80,8 +80,7 @@ final class Faults {
         return defect(place, cause);
     }
 
-    private ScriptFailedException failed(
-            Optional<Place> place, String word, String message, Throwable cause) {
+    private ScriptFailedException failed(Optional<Place> place, String word, String message, Throwable cause) {
         return new ScriptFailedException(shown(place, word, message), cause);
     }
 

@@ -48,20 +48,23 @@ final class Functional {
                 default -> "a function of the script";
             };
         };
-        return Proxy.newProxyInstance(raw.getClassLoader() == null ? Functional.class.getClassLoader() : raw.getClassLoader(),
-                new Class<?>[] {raw}, handler);
+        return Proxy.newProxyInstance(
+                raw.getClassLoader() == null ? Functional.class.getClassLoader() : raw.getClassLoader(),
+                new Class<?>[] {raw},
+                handler);
     }
 
     private static @Nullable Object call(Value function, Object[] arguments, Type result, Views views) {
-        Value answer = function.execute(
-                Arrays.stream(arguments).map(views::toScript).toArray());
+        Value answer =
+                function.execute(Arrays.stream(arguments).map(views::toScript).toArray());
         if (result == void.class) {
             return null;
         }
         return views.conversion()
                 .fit(answer, result)
                 .map(Fit::value)
-                .orElseThrow(() -> new ScriptMistake("the function gives " + views.wording().ofValue(answer) + "; it must give "
-                        + views.wording().ofType(result)));
+                .orElseThrow(() -> new ScriptMistake(
+                        "the function gives " + views.wording().ofValue(answer) + "; it must give "
+                                + views.wording().ofType(result)));
     }
 }

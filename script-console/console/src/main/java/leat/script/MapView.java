@@ -38,8 +38,9 @@ final class MapView implements ProxyObject, ProxyIterable, HostValue {
             case "size" -> host.size();
             case "toString", "toJSON" -> (ProxyExecutable) arguments -> toString();
             case "valueOf" -> throw new ScriptMistake("a map is no number and cannot be compared or added");
-            default -> throw new ScriptMistake(
-                    "there is no " + name + " on a map; it has get(key), has(key), keys(), values(), size", name);
+            default ->
+                throw new ScriptMistake(
+                        "there is no " + name + " on a map; it has get(key), has(key), keys(), values(), size", name);
         };
     }
 

@@ -56,7 +56,9 @@ final class Misfit {
     private int firstMisfit(Method method) {
         List<Value> values = Operation.spread(method, given);
         for (int i = 0; i < values.size(); i++) {
-            if (wording.conversion().fit(values.get(i), Operation.typeAt(method, i)).isEmpty()) {
+            if (wording.conversion()
+                    .fit(values.get(i), Operation.typeAt(method, i))
+                    .isEmpty()) {
                 return i;
             }
         }

@@ -29,7 +29,8 @@ record Operation(String name, List<Method> overloads) {
      * @param receiver the value that is asked; null for a static method
      * @throws ScriptMistake if number or kind of the arguments fits no method
      */
-    @Nullable Object call(@Nullable Object receiver, Value[] given, Views views) {
+    @Nullable
+    Object call(@Nullable Object receiver, Value[] given, Views views) {
         Candidate best = null;
         for (Method method : overloads) {
             Candidate candidate = Candidate.of(method, given, views.conversion());

@@ -41,7 +41,19 @@ final class PlainText {
                     .map(entry -> key(entry.getKey()) + ": " + text(entry.getValue(), units))
                     .collect(Collectors.joining("\n"));
         }
-        return host.toString();
+        return ownText(host);
+    }
+
+    /** What the value says of itself; its kind if it says nothing, never a class name with a number of no meaning. */
+    private static String ownText(Object host) {
+        try {
+            boolean saysNothing = host.getClass().getMethod("toString").getDeclaringClass() == Object.class;
+            return saysNothing
+                    ? Wording.withArticle(Wording.words(host.getClass().getSimpleName()))
+                    : host.toString();
+        } catch (NoSuchMethodException impossible) {
+            throw new IllegalStateException(impossible);
+        }
     }
 
     /** How a key of a map is written in a script: a constant or an id by its name. */
@@ -55,7 +67,8 @@ final class PlainText {
     /** {@code breach: head R7: velocity in pipes: 6.2 ft/s, limit at most 5.0 ft/s (source); advice}. */
     static String finding(Finding finding, UnitSystem units) {
         String advice = finding.advice().isEmpty() ? "" : "; " + finding.advice();
-        return finding.severity().label() + ": " + finding.subject() + ": " + finding.rule().title() + ": "
+        return finding.severity().label() + ": " + finding.subject() + ": "
+                + finding.rule().title() + ": "
                 + Units.show(finding.measured(), units) + ", limit "
                 + finding.rule().side().label() + " " + Units.show(finding.limit(), units) + advice;
     }

@@ -1,8 +1,10 @@
 package leat.script;
 
+import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,11 +39,13 @@ final class PointTable {
     /** @throws LeatException if the text is no table with the columns named in its first line */
     PointTable(String file, String text) {
         this.file = file;
-        try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(text)) {
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .commentStrategy(CommentStrategy.SKIP)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .ofCsvRecord(text)) {
             for (CsvRecord row : reader) {
-                if (!row.getField(0).startsWith("#")) {
-                    rows.add(row);
-                }
+                rows.add(row);
             }
         } catch (CsvParseException | IOException broken) {
             throw new LeatException(file + " is no table of comma-separated values", broken);
@@ -96,8 +100,8 @@ final class PointTable {
         String cell = text(row, name);
         String unit = column(name).unit();
         if (unit.isEmpty()) {
-            throw new LeatException(file + ":1: the column " + name + " has no unit; write " + name + " (ft) or " + name
-                    + " (m)");
+            throw new LeatException(
+                    file + ":1: the column " + name + " has no unit; write " + name + " (ft) or " + name + " (m)");
         }
         try {
             return Length.parse(cell + " " + unit);

@@ -18,10 +18,10 @@ final class Rewording {
 
     private static final Pattern KIND = Pattern.compile("^[A-Za-z]*Error: ");
     private static final Pattern UNDEFINED_NAME = Pattern.compile("^(\\S+) is not defined$");
-    private static final Pattern NOTHING_THERE =
-            Pattern.compile("^Cannot read property '(.*)' of (undefined|null)$");
+    private static final Pattern NOTHING_THERE = Pattern.compile("^Cannot read property '(.*)' of (undefined|null)$");
     private static final Pattern NO_FUNCTION = Pattern.compile("^(.+) is not a function$", Pattern.DOTALL);
-    private static final Pattern NOT_CALLABLE = Pattern.compile("^(execute|instantiate) on .* failed.*", Pattern.DOTALL);
+    private static final Pattern NOT_CALLABLE =
+            Pattern.compile("^(execute|instantiate) on .* failed.*", Pattern.DOTALL);
     private static final Pattern READ_ONLY =
             Pattern.compile("^Cannot (?:assign to|redefine)(?: read only)? property:? '?(\\w+)'?.*", Pattern.DOTALL);
     private static final Pattern FROZEN = Pattern.compile("^Cannot (add|assign|delete).*Array.*", Pattern.DOTALL);
@@ -66,19 +66,22 @@ final class Rewording {
     private Plain ofCallsAndChanges(String message) {
         Matcher noFunction = NO_FUNCTION.matcher(message);
         if (noFunction.matches()) {
-            return new Plain(noFunction.group(1) + " is no function and cannot be called", lastName(noFunction.group(1)));
+            return new Plain(
+                    noFunction.group(1) + " is no function and cannot be called", lastName(noFunction.group(1)));
         }
         Matcher notCallable = NOT_CALLABLE.matcher(message);
         if (notCallable.matches()) {
             boolean withNew = notCallable.group(1).equals("instantiate");
             return new Plain(
-                    withNew ? "leave out the word new; Leat's things are made by calling a function"
+                    withNew
+                            ? "leave out the word new; Leat's things are made by calling a function"
                             : "a value is called like a function; leave out the parentheses behind it",
                     "");
         }
         Matcher readOnly = READ_ONLY.matcher(message);
         if (readOnly.matches() && globals.contains(readOnly.group(1))) {
-            return new Plain(readOnly.group(1) + " is a word of Leat and keeps its meaning; choose another name",
+            return new Plain(
+                    readOnly.group(1) + " is a word of Leat and keeps its meaning; choose another name",
                     readOnly.group(1));
         }
         if (FROZEN.matcher(message).matches()) {
@@ -92,9 +95,8 @@ final class Rewording {
 
     private Plain undefinedName(String name, Optional<Place> place) {
         TreeSet<String> names = new TreeSet<>(globals);
-        place.ifPresent(known -> DECLARED.matcher(known.source().getCharacters())
-                .results()
-                .forEach(found -> names.add(found.group(1))));
+        place.ifPresent(known ->
+                DECLARED.matcher(known.source().getCharacters()).results().forEach(found -> names.add(found.group(1))));
         names.remove(name);
         return new Plain("there is no " + name + " here" + Hint.nearest(name, names), name);
     }

@@ -88,7 +88,10 @@ final class ScriptFolder {
                 throw new ScriptMistake(name + " is larger than " + (MOST_BYTES >> 20) + " MB", name);
             }
             byte[] bytes = Channels.newInputStream(channel).readAllBytes();
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (OutsideFolderException | InvalidPathException outside) {
             throw new ScriptMistake(name + " is outside the script's folder; only files inside it can be read", name);
         } catch (NoSuchFileException missing) {
@@ -96,7 +99,8 @@ final class ScriptFolder {
         } catch (CharacterCodingException noText) {
             throw new ScriptMistake(name + " is not UTF-8 text", name);
         } catch (IOException failure) {
-            throw new ScriptMistake(name + " cannot be read: " + failure.getClass().getSimpleName(), name);
+            throw new ScriptMistake(
+                    name + " cannot be read: " + failure.getClass().getSimpleName(), name);
         }
     }
 

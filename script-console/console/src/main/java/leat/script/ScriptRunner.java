@@ -26,8 +26,7 @@ public final class ScriptRunner {
     private static final String LANGUAGE = "js";
 
     /** Makes the prelude's names constant, and texts out of views where a text is wanted, as in {@code "at " + x}. */
-    private static final String PREPARATION =
-            """
+    private static final String PREPARATION = """
             (sample) => {
               for (const name of Object.keys(globalThis)) {
                 Object.defineProperty(globalThis, name, { writable: false, configurable: false });
@@ -115,7 +114,9 @@ public final class ScriptRunner {
                 .allowCreateThread(false)
                 .allowCreateProcess(false)
                 .allowNativeAccess(false)
-                .allowIO(IOAccess.newBuilder().fileSystem(new ConfinedFileSystem(folder)).build())
+                .allowIO(IOAccess.newBuilder()
+                        .fileSystem(new ConfinedFileSystem(folder))
+                        .build())
                 .allowExperimentalOptions(true) // for the options below, which only take away
                 .option("js.strict", "true")
                 .option("js.load", "false")
@@ -131,8 +132,9 @@ public final class ScriptRunner {
 
     /** One engine for the whole process, started by the first script: it keeps what it has learnt of the language. */
     private static final class Shared {
-        static final Engine ENGINE =
-                Engine.newBuilder(LANGUAGE).option("engine.WarnInterpreterOnly", "false").build();
+        static final Engine ENGINE = Engine.newBuilder(LANGUAGE)
+                .option("engine.WarnInterpreterOnly", "false")
+                .build();
     }
 
     /** Some foreign object, to reach the prototype that all views share. */

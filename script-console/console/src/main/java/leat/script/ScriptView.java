@@ -37,10 +37,11 @@ final class ScriptView implements ProxyObject, HostValue {
         return switch (name) {
             case "toString", "toJSON" -> (ProxyExecutable) arguments -> views.text(host);
             case "valueOf" -> (ProxyExecutable) arguments -> figure();
-            case "equals" -> (ProxyExecutable) arguments -> arguments.length == 1
-                    && arguments[0].isProxyObject()
-                    && arguments[0].asProxyObject() instanceof HostValue other
-                    && host.equals(other.host());
+            case "equals" ->
+                (ProxyExecutable) arguments -> arguments.length == 1
+                        && arguments[0].isProxyObject()
+                        && arguments[0].asProxyObject() instanceof HostValue other
+                        && host.equals(other.host());
             default -> throw unknown(name);
         };
     }
@@ -72,7 +73,8 @@ final class ScriptView implements ProxyObject, HostValue {
 
     @Override
     public void putMember(String name, Value value) {
-        throw new ScriptMistake(name + " cannot be set: " + kind() + " never changes; a method gives a changed copy", name);
+        throw new ScriptMistake(
+                name + " cannot be set: " + kind() + " never changes; a method gives a changed copy", name);
     }
 
     @Override

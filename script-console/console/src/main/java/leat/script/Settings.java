@@ -30,7 +30,8 @@ final class Settings {
         if (otherwise instanceof Boolean) {
             return truth(name, text);
         }
-        throw new ScriptMistake("param(\"" + name + "\"): the default must be a text, a number, true or false", "param");
+        throw new ScriptMistake(
+                "param(\"" + name + "\"): the default must be a text, a number, true or false", "param");
     }
 
     private static double number(String name, String text) {
@@ -49,7 +50,8 @@ final class Settings {
         return switch (text) {
             case "true" -> true;
             case "false" -> false;
-            default -> throw new ScriptMistake("--set " + name + "=" + text + ": this parameter is true or false", "param");
+            default ->
+                throw new ScriptMistake("--set " + name + "=" + text + ": this parameter is true or false", "param");
         };
     }
 

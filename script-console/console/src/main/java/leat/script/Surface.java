@@ -58,6 +58,13 @@ public final class Surface {
                 && isPublic(type);
     }
 
+    /** True if a value of this class is of some type of the surface, be it by a supertype. */
+    boolean knows(Class<?> type) {
+        Set<Class<?>> shown = new LinkedHashSet<>();
+        collectShownTypes(type, shown);
+        return !shown.isEmpty();
+    }
+
     /** What can be called on a value of this class, by name; empty for a class that the surface does not show. */
     SortedMap<String, Operation> members(Class<?> type) {
         return membersByType.computeIfAbsent(type, this::collectMembers);

@@ -27,7 +27,8 @@ final class SurfaceScan {
         for (String each : packages) {
             String folder = each.replace('.', '/');
             try {
-                for (URL place : Collections.list(SurfaceScan.class.getClassLoader().getResources(folder))) {
+                for (URL place :
+                        Collections.list(SurfaceScan.class.getClassLoader().getResources(folder))) {
                     names.addAll(namesAt(place, folder));
                 }
             } catch (IOException failure) {
@@ -52,7 +53,8 @@ final class SurfaceScan {
         }
         Path root = folderOf(place);
         try (Stream<Path> files = Files.walk(root)) {
-            return files.map(file -> folder + "/" + root.relativize(file).toString().replace('\\', '/'))
+            return files.map(file ->
+                            folder + "/" + root.relativize(file).toString().replace('\\', '/'))
                     .filter(SurfaceScan::isClass)
                     .toList();
         }

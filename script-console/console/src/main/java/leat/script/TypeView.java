@@ -23,8 +23,7 @@ final class TypeView implements ProxyObject {
             }
         }
         constants(type).forEach((name, value) -> members.put(name, views.present(value)));
-        Surface.statics(type)
-                .forEach((name, operation) -> members.put(name, new MethodView(operation, null, views)));
+        Surface.statics(type).forEach((name, operation) -> members.put(name, new MethodView(operation, null, views)));
     }
 
     /** Public constants of a type, by name. */

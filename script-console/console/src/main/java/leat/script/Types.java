@@ -87,7 +87,8 @@ final class Types {
     /** The SI figure of a record that is nothing but one number; nothing for all other values. */
     static OptionalDouble figure(Object host) {
         RecordComponent[] components = host.getClass().getRecordComponents();
-        boolean readable = components != null && Modifier.isPublic(host.getClass().getModifiers());
+        boolean readable =
+                components != null && Modifier.isPublic(host.getClass().getModifiers());
         if (!readable || components.length != 1 || !components[0].getType().isPrimitive()) {
             return OptionalDouble.empty();
         }

@@ -65,7 +65,8 @@ final class Views {
     }
 
     /** The value as the script sees it; null for an absent one. */
-    @Nullable Object toScript(@Nullable Object host) {
+    @Nullable
+    Object toScript(@Nullable Object host) {
         if (host instanceof Optional<?> optional) {
             return toScript(optional.orElse(null));
         }
@@ -80,7 +81,10 @@ final class Views {
 
     /** The value as the script sees it. */
     Object present(Object host) {
-        if (host instanceof String || host instanceof Boolean || host instanceof Integer || host instanceof Double
+        if (host instanceof String
+                || host instanceof Boolean
+                || host instanceof Integer
+                || host instanceof Double
                 || host instanceof Long) {
             return host;
         }
@@ -108,7 +112,7 @@ final class Views {
         if (Types.isName(host.getClass())) {
             return Types.nameIn(host);
         }
-        boolean known = !surface.members(host.getClass()).isEmpty();
+        boolean known = surface.knows(host.getClass());
         return known ? shown.computeIfAbsent(host, () -> new ScriptView(host, this)) : text(host);
     }
 

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import leat.model.id.Id;
 import org.graalvm.polyglot.Value;
 
 /** Puts types and values into the words of a message: "a length, such as feet(1)", "the text "22"". */
@@ -48,7 +49,7 @@ final class Wording {
         if (Functional.of(raw).isPresent()) {
             return "a function";
         }
-        String example = examples.get(raw);
+        String example = Id.class.isAssignableFrom(raw) && raw.isInterface() ? "\"head R7\"" : examples.get(raw);
         String suffix = Types.isName(raw) ? " or its name as text" : "";
         return withArticle(words(raw.getSimpleName())) + suffix + (example == null ? "" : ", such as " + example);
     }

@@ -107,7 +107,7 @@ class ConfinementTest {
                 "Length.ofInches = 1; print(1)",
             })
     void anEscapeFails(String script) {
-        String answer = new Trial(folder).run(script);
+        String answer = Trial.ofToys(folder).run(script);
         assertTrue(answer.startsWith("garden.js:"), answer);
         assertTrue(!answer.contains("secret\"") && !answer.contains(outside.toString()), answer);
     }
@@ -116,12 +116,12 @@ class ConfinementTest {
     void aLinkThatStaysInsideTheFolderCanBeRead() throws IOException {
         Files.writeString(folder.resolve("points.csv"), "x,y");
         Files.createSymbolicLink(folder.resolve("same.csv"), folder.resolve("points.csv"));
-        assertEquals("x,y", new Trial(folder).run("print(readText('same.csv'))"));
+        assertEquals("x,y", Trial.ofToys(folder).run("print(readText('same.csv'))"));
     }
 
     @Test
     void whatIsSpoiltInOneRunIsWholeInTheNext() {
-        Trial trial = new Trial(folder);
+        Trial trial = Trial.ofToys(folder);
         trial.run("Array.from = () => 1; Object.prototype.x = 1; Object.freeze = 1; Function.prototype.call = 1;");
         assertEquals("1 undefined", trial.run("print(Array.from([1])[0] + ' ' + ({}).x)"));
     }
@@ -141,7 +141,7 @@ class ConfinementTest {
             })
     @Timeout(20)
     void aScriptWithoutEndIsStopped(String script) {
-        String answer = new Trial(folder).run(script, request -> request.withLimit(Duration.ofMillis(500)));
+        String answer = Trial.ofToys(folder).run(script, request -> request.withLimit(Duration.ofMillis(500)));
         assertEquals(
                 "stopped: the script ran longer than 0.5 s",
                 answer.lines().findFirst().orElseThrow().replaceFirst("^garden.js:(\\d+:\\d+: )?\\s*", ""));
@@ -149,6 +149,6 @@ class ConfinementTest {
 
     @Test
     void aScriptThatEndsInTimeIsNotStopped() {
-        assertEquals("1", new Trial(folder).run("print(1)", request -> request.withLimit(Duration.ofSeconds(30))));
+        assertEquals("1", Trial.ofToys(folder).run("print(1)", request -> request.withLimit(Duration.ofSeconds(30))));
     }
 }

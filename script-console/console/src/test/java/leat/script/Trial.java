@@ -9,14 +9,25 @@ import java.util.function.UnaryOperator;
 import leat.model.fault.LeatException;
 import leat.script.toy.Words;
 
-/** Runs scripts of the toy vocabulary in a folder and keeps what they print. */
+/** Runs scripts in a folder and keeps what they print. */
 final class Trial {
 
     private final Path folder;
     private final List<String> printed = new ArrayList<>();
 
-    Trial(Path folder) {
+    private final ScriptRunner runner;
+
+    private Trial(Path folder, ScriptRunner runner) {
         this.folder = folder;
+        this.runner = runner;
+    }
+
+    static Trial ofToys(Path folder) {
+        return new Trial(folder, new ScriptRunner(Surface.of("leat.script.toy"), List.of(Words.class)));
+    }
+
+    static Trial ofLeat(Path folder) {
+        return new Trial(folder, ScriptRunner.ofLeat());
     }
 
     /** What the script prints; then, if it fails, the message. */
@@ -28,17 +39,13 @@ final class Trial {
         printed.clear();
         try {
             Path file = Files.writeString(folder.resolve("garden.js"), script);
-            runner().run(change.apply(ScriptRequest.of(file)), new Listener());
+            runner.run(change.apply(ScriptRequest.of(file)), new Listener());
         } catch (LeatException failure) {
             printed.add(failure.getMessage().replace(folder + "/", ""));
         } catch (IOException failure) {
             throw new AssertionError(failure);
         }
         return String.join("\n", printed);
-    }
-
-    static ScriptRunner runner() {
-        return new ScriptRunner(Surface.of("leat.script.toy"), List.of(Words.class));
     }
 
     private final class Listener implements ScriptHost {

@@ -1,7 +1,5 @@
 package leat.script.toy;
 
-import leat.model.fault.LeatException;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -11,6 +9,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import leat.model.fault.LeatException;
 
 /** A whole that holds parts in lists and maps. */
 public final class Garden {
@@ -32,11 +31,14 @@ public final class Garden {
     }
 
     public SortedMap<HeadId, Length> radii() {
-        return Collections.unmodifiableSortedMap(new TreeMap<>(heads.stream().collect(Collectors.toMap(Head::id, Head::radius))));
+        return Collections.unmodifiableSortedMap(
+                new TreeMap<>(heads.stream().collect(Collectors.toMap(Head::id, Head::radius))));
     }
 
     public Head head(HeadId id) {
-        return heads.stream().filter(head -> head.id().equals(id)).findFirst()
+        return heads.stream()
+                .filter(head -> head.id().equals(id))
+                .findFirst()
                 .orElseThrow(() -> new LeatException("garden: there is no head " + id.name()));
     }
 

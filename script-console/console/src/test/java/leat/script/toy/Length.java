@@ -1,8 +1,7 @@
 package leat.script.toy;
 
-import leat.model.fault.LeatException;
-
 import java.util.Locale;
+import leat.model.fault.LeatException;
 
 /** A quantity of one figure. */
 public record Length(double metres) implements Comparable<Length> {
