@@ -91,7 +91,7 @@ final class Boundaries {
                 .that()
                 .resideInAPackage(root + "..")
                 .and()
-                .resideOutsideOfPackage(root + ".calc.*.internal..")
+                .resideOutsideOfPackage(root + ".calc..internal..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.locationtech.jts..")
