@@ -6,12 +6,15 @@ import java.util.Arrays;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Names of numbers that end in a unit of the SI, or say that they have none. */
+/**
+ * Names of numbers that end in a unit of the SI, or say that they have none. A formula's coefficient and exponent may be
+ * k and n in the method that states it.
+ */
 final class UnitNames {
 
     private static final String UNIT = "(M|Mm|M2|M3|Pa|Rad|Deg|S|A|V|W|Ohm|Kg|K)";
     private static final Pattern WITH_UNIT = Pattern.compile(".*[A-Za-z0-9]" + UNIT + "(Per" + UNIT + ")*[0-9]?");
-    private static final Pattern PURE = Pattern.compile("metres|meters|relative[A-Z].*|values|bound|hazenWilliamsC"
+    private static final Pattern PURE = Pattern.compile("k|n|metres|meters|relative[A-Z].*|values|bound|hazenWilliamsC"
             + "|(?i:.*(ratio|factor|fraction|share|count|weight|exponent|coefficient|slope|cost)s?[0-9]?)");
     private static final Pattern COORDINATE = Pattern.compile("([xy]|[a-z]+[XY])s?[0-9]?");
 

@@ -10,13 +10,13 @@ public final class Uniformity {
      *
      * @see "J. E. Christiansen, Irrigation by Sprinkling, University of California Bulletin 670, 1942"
      */
-    public static double christiansen(double[] depths) {
-        double mean = mean(depths);
+    public static double christiansen(double[] relativeDepths) {
+        double mean = mean(relativeDepths);
         double deviations = 0;
-        for (double depth : depths) {
+        for (double depth : relativeDepths) {
             deviations += Math.abs(depth - mean);
         }
-        return mean > 0 ? 1 - deviations / (depths.length * mean) : 0;
+        return mean > 0 ? 1 - deviations / (relativeDepths.length * mean) : 0;
     }
 
     /**
@@ -25,26 +25,26 @@ public final class Uniformity {
      *
      * @see "J. L. Merriam and J. Keller, Farm Irrigation System Evaluation, 1978; ASABE S436"
      */
-    public static double lowQuarter(double[] depths) {
-        return low(depths, quarterOf(depths.length));
+    public static double lowQuarter(double[] relativeDepths) {
+        return low(relativeDepths, quarterOf(relativeDepths.length));
     }
 
     /** Mean of the {@code count} lowest over the mean of all; 0 when nothing falls. */
-    public static double low(double[] depths, int count) {
-        double mean = mean(depths);
-        return mean > 0 ? LowSum.of(depths.clone(), depths.length, count) / count / mean : 0;
+    public static double low(double[] relativeDepths, int count) {
+        double mean = mean(relativeDepths);
+        return mean > 0 ? LowSum.of(relativeDepths.clone(), relativeDepths.length, count) / count / mean : 0;
     }
 
     static int quarterOf(int count) {
         return Math.max(1, count / 4);
     }
 
-    private static double mean(double[] depths) {
+    private static double mean(double[] relativeDepths) {
         double sum = 0;
-        for (double depth : depths) {
+        for (double depth : relativeDepths) {
             sum += depth;
         }
-        return sum / depths.length;
+        return sum / relativeDepths.length;
     }
 
     /** Mean depth rate of a flow over an area; the trade's 96.25 q/A in inches an hour from gallons a minute and square feet. */
