@@ -64,7 +64,7 @@ public final class ZoneReview {
                 "split the zone, or choose heads that draw less",
                 findings));
         long shapes = heads.stream().map(HeadKinds::shape).distinct().count();
-        hold(rules, "zoning.mixed", zone, Count.of(shapes), "give each kind of head its own zone", findings);
+        hold(rules, "zoning.mixed", zone, Count.of((double) shapes), "give each kind of head its own zone", findings);
         Ratio spread = rateSpread(heads, site);
         hold(rules, "zoning.precipitation", zone, spread, "use nozzles that match, or split the zone", findings);
         return new ZoneReviewResult.Figures(flow, safe, Count.of(heads.size()), spread);
