@@ -26,8 +26,7 @@ final class MadeHeads {
     static List<Head> of(Surface surface, Found found, List<Head> others) {
         SortedSet<HeadId> taken = new TreeSet<>();
         others.forEach(head -> taken.add(head.id()));
-        String name = surface.id().name();
-        String prefix = name.substring(0, Math.min(name.length(), LONGEST_SURFACE_NAME)) + "/";
+        String prefix = prefix(surface);
         List<Head> made = new ArrayList<>();
         int number = 1;
         for (Found.Stand stand : found.stands()) {
@@ -38,6 +37,12 @@ final class MadeHeads {
             made.add(made(id, stand));
         }
         return made;
+    }
+
+    /** How the names of a surface's heads begin. */
+    static String prefix(Surface surface) {
+        String name = surface.id().name();
+        return name.substring(0, Math.min(name.length(), LONGEST_SURFACE_NAME)).strip() + "/";
     }
 
     private static Head made(HeadId id, Found.Stand stand) {

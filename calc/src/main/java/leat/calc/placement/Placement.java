@@ -54,14 +54,17 @@ public final class Placement {
                 break;
             }
             SurfacePlot plot = SurfacePlot.of(site, parameters, surface, heads, farthestM(offers));
+            double reserve = parameters.reserve().value();
             int effort = (int) parameters.effort().value();
-            Found found = new Search(plot.plot(), plot.given(), effort, progress::stopped).run(offers);
+            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped).run(offers);
             List<Head> made = MadeHeads.of(surface, found, heads);
             heads.addAll(made);
             made.forEach(head -> placed.add(head.id()));
             stopped |= found.cutShort();
             bounds.add(new Bound(
-                    "heads of one surface", Count.of(made.size()), Count.of(Math.min(made.size(), found.least()))));
+                    MadeHeads.prefix(surface) + "heads",
+                    Count.of(made.size()),
+                    Count.of(Math.min(made.size(), found.least()))));
             if (found.missing() > 0) {
                 reasons.add(new Reason(
                         Subject.of(surface.id()),

@@ -43,7 +43,14 @@ record SurfacePlot(Plot plot, Given given) {
                 target,
                 free(grown, parameters, surface, all),
                 dry(grown, stripM, site));
-        return new SurfacePlot(plot, Given.of(own, ownCells, arrays(site, heads), plot));
+        return new SurfacePlot(
+                plot,
+                Given.of(
+                        own,
+                        ownCells,
+                        arrays(site, heads),
+                        plot,
+                        parameters.reserve().value()));
     }
 
     private static List<Region> above(Surface surface, List<Surface> all) {

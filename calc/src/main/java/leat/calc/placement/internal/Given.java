@@ -14,9 +14,18 @@ import leat.calc.internal.cells.HeadArrays;
  */
 public record Given(CellGrid grid, CellRuns surface, HeadArrays heads, long[][] marked) {
 
-    /** Works out what the given heads reach on the plot. */
-    public static Given of(CellGrid grid, CellRuns surface, HeadArrays heads, Plot plot) {
-        var marks = new ReachMarks(plot, heads);
+    /**
+     * Works out what the given heads reach on the plot.
+     *
+     * @param reserve share of their radius that does not count, 0 or more and less than 1
+     */
+    public static Given of(CellGrid grid, CellRuns surface, HeadArrays heads, Plot plot, double reserve) {
+        var reach = new HeadArrays(heads.size());
+        for (int i = 0; i < heads.size(); i++) {
+            reach.copy(i, heads, i);
+            reach.radius(i, heads.radiusM(i) * (1 - reserve));
+        }
+        var marks = new ReachMarks(plot, reach);
         long[][] marked = new long[heads.size()][];
         for (int i = 0; i < marked.length; i++) {
             marked[i] = new long[(plot.targetCells() + 63) / 64];

@@ -1,6 +1,7 @@
 package leat.calc.placement.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import leat.calc.internal.cells.HeadArrays;
@@ -12,15 +13,22 @@ final class Pool {
     private static final int MOST_CUT_DEG = 6;
 
     private final Plot plot;
+    private final double reserve;
     private final ThrowFinder finder;
     private final HeadArrays probe = new HeadArrays(1);
     private final ReachMarks marks;
     private final List<Candidate> candidates = new ArrayList<>();
 
-    Pool(Plot plot) {
+    /** @param reserve share of the radius on which reach may not count, 0 or more and less than 1 */
+    Pool(Plot plot, double reserve) {
         this.plot = plot;
+        this.reserve = reserve;
         finder = new ThrowFinder(plot);
         marks = new ReachMarks(plot, probe);
+    }
+
+    void add(Candidate candidate) {
+        candidates.add(candidate);
     }
 
     /** Adds the best head of the family for each spot where one can stand. */
@@ -62,13 +70,20 @@ final class Pool {
         probe.arcByBearing(0, startDeg, sweepDeg);
         long[] bits = new long[(plot.targetCells() + 63) / 64];
         marks.mark(0, bits);
+        int bare = marks.bare();
+        int dry = marks.dry();
+        if (reserve > 0) {
+            Arrays.fill(bits, 0);
+            probe.radius(0, radiusM * (1 - reserve));
+            marks.mark(0, bits);
+        }
         int reached = 0;
         for (long word : bits) {
             reached += Long.bitCount(word);
         }
-        if (marks.dry() > 0 || reached == 0) {
+        if (dry > 0 || reached == 0) {
             return Optional.empty();
         }
-        return Optional.of(new Candidate(spot, offer, radiusM, startDeg, sweepDeg, bits, reached, marks.bare()));
+        return Optional.of(new Candidate(spot, offer, radiusM, startDeg, sweepDeg, bits, reached, bare));
     }
 }

@@ -1,7 +1,11 @@
 package leat.calc.placement.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +33,7 @@ public final class Search {
     private final Given given;
     private final BooleanSupplier stopped;
     private final Spots spots;
+    private final double reserve;
     private final int effort;
     private int spent;
     private boolean cutShort;
@@ -36,22 +41,29 @@ public final class Search {
 
     private record Trial(Offer offer, Pool pool, Layout layout, double cost) {}
 
-    /** @param effort most changes that are tried in improving */
-    public Search(Plot plot, Given given, int effort, BooleanSupplier stopped) {
+    /**
+     * @param reserve share of the radius on which reach may not count, 0 or more and less than 1
+     * @param effort  most changes that are tried in improving
+     */
+    public Search(Plot plot, Given given, double reserve, int effort, BooleanSupplier stopped) {
         this.plot = plot;
         this.given = given;
+        this.reserve = reserve;
         this.effort = effort;
         this.stopped = stopped;
         spots = new Spots(plot);
     }
 
     public Found run(List<Offer> offers) {
-        for (Offer offer : offers) {
-            if (stopped.getAsBoolean() && !trials.isEmpty()) {
-                cutShort = true;
-                break;
+        List<Offer> farFirst = new ArrayList<>(offers);
+        farFirst.sort(Comparator.comparingDouble(Offer::radiusM).reversed().thenComparingInt(Offer::rank));
+        List<Offer> left = new ArrayList<>();
+        for (Offer offer : farFirst) {
+            if (!trials.isEmpty() && (stops() || isHopeless(offer))) {
+                left.add(offer);
+            } else {
+                trials.add(first(offer));
             }
-            trials.add(first(offer));
         }
         trials.sort(Search::compare);
         for (int i = 0; i < Math.min(IMPROVED, trials.size()); i++) {
@@ -62,12 +74,15 @@ public final class Search {
         trials.sort(Search::compare);
         Layout best = trials.get(0).layout;
         for (Trial other : trials) {
-            if (best.missing() > 0) {
-                fill(best, other.pool);
+            fill(best, other.pool);
+        }
+        for (Offer offer : left) {
+            if (best.missing() > 0 && !stops()) {
+                fill(best, pool(offer));
             }
         }
         spare(best);
-        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(), best.lowQuarter(), cutShort);
+        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(left), best.lowQuarter(), cutShort);
     }
 
     private static int compare(Trial a, Trial b) {
@@ -76,16 +91,38 @@ public final class Search {
         return byMissing != 0 ? byMissing : byCost != 0 ? byCost : Integer.compare(a.offer.rank(), b.offer.rank());
     }
 
-    private Trial first(Offer offer) {
-        double cellAreaM2 = plot.grid().cellAreaM2();
-        double evenM = Math.sqrt(plot.targetCells() * cellAreaM2 / MOST_SPOTS);
-        var pool = new Pool(plot);
+    /**
+     * Whether a family throws so short that it needs too many heads to be worth a trial: at least twice as many as the areas
+     * demand, which regular rows come near to from above.
+     */
+    private boolean isHopeless(Offer offer) {
+        Trial best = Collections.min(trials, Search::compare);
+        double areas = plot.wanted() * plot.targetCells() / cellsWithinReach(offer);
+        return best.layout.missing() == 0 && Math.log(2 * areas) > best.cost;
+    }
+
+    /** More cells than any head of the family reaches. */
+    private double cellsWithinReach(Offer offer) {
+        double radiusCells = offer.radiusM() / plot.grid().cellM() + 1;
+        return Math.PI * radiusCells * radiusCells;
+    }
+
+    private Pool pool(Offer offer) {
+        double evenM = Math.sqrt(plot.targetCells() * plot.grid().cellAreaM2() / MOST_SPOTS);
+        var pool = new Pool(plot, reserve);
         pool.addAll(spots.dense(Math.max(STEP_OVER_RADIUS * offer.radiusM(), evenM)), offer);
+        return pool;
+    }
+
+    private Trial first(Offer offer) {
+        var pool = new Pool(plot, reserve);
         var layout = new Layout(plot, given, MOST_HEADS);
         if (layout.missing() > 0) {
-            for (Spot spot : spots.headToHead(offer.radiusM())) {
-                pool.best(spot, offer)
-                        .filter(one -> !layout.isFull() && layout.isFree(one, -1) && gain(one, layout.wanting()) > 0)
+            pool = pool(offer);
+            for (Spot spot : spots.headToHead(offer.radiusM() * (1 - reserve))) {
+                Optional<Candidate> head = pool.best(spot, offer);
+                head.ifPresent(pool::add);
+                head.filter(one -> !layout.isFull() && layout.isFree(one, -1) && gain(one, layout.wanting()) > 0)
                         .ifPresent(layout::add);
             }
             fill(layout, pool);
@@ -213,9 +250,13 @@ public final class Search {
      * No choice among the heads considered can do with fewer. Each reach that is wanted costs at least one over the most that
      * any head reaching that cell reaches; the sum is a feasible point of the dual of the covering program.
      */
-    private int leastHeads() {
+    private int leastHeads(List<Offer> left) {
         int[] most = new int[plot.targetCells()];
         int[] times = new int[plot.targetCells()];
+        for (Offer offer : left) {
+            Arrays.fill(most, Math.max(most.length == 0 ? 0 : most[0], (int) cellsWithinReach(offer)));
+            Arrays.fill(times, plot.wanted());
+        }
         for (Trial trial : trials) {
             for (Candidate one : trial.pool.candidates()) {
                 each(one.bits(), cell -> {

@@ -17,6 +17,9 @@ final class ThrowFinder {
     /** An arc ends where less than this share of its edge falls on planting. */
     private static final double LEAST_SHARE = 0.3;
 
+    /** A gap of a few degrees is worth nobody's time where nothing must stay dry. */
+    private static final double ALMOST_FULL_DEG = 340;
+
     /** Radii tried between the full one and the least. */
     private static final int RADII = 6;
 
@@ -188,9 +191,11 @@ final class ThrowFinder {
         double a = edge(spot, from * STEP_DEG, end * STEP_DEG, true);
         double b = edge(spot, end * STEP_DEG, from * STEP_DEG, false);
         double sweep = b - a;
-        if (sweep > 360) {
-            a = from * STEP_DEG;
-            sweep = (end - from) * STEP_DEG;
+        if (sweep > 360 || !anyBlocked && sweep > ALMOST_FULL_DEG && offer.mostArcDeg() >= 360) {
+            a = 0;
+            sweep = 360;
+            from = 0;
+            end = STEPS;
         }
         if (sweep > offer.mostArcDeg()) {
             a += (sweep - offer.mostArcDeg()) / 2;
