@@ -47,6 +47,12 @@ public final class CellGrid {
         return over(bounds.leastXM(), bounds.leastYM(), bounds.mostXM(), bounds.mostYM(), side);
     }
 
+    /** The same cells and as many more on each side. */
+    public CellGrid grown(int cells) {
+        return new CellGrid(
+                westM - cells * cellM, southM - cells * cellM, cellM, columns + 2 * cells, rows + 2 * cells);
+    }
+
     private static int cellsIn(double lengthM, double cellM) {
         // A length that is a whole number of cells but for rounding gets no extra cell.
         return Math.max(1, (int) Math.ceil(lengthM / cellM - 1e-9));

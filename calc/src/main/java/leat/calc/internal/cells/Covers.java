@@ -15,7 +15,7 @@ public final class Covers {
         var open = new CellRuns();
         raster.rasterise(grid, Rings.of(surface.region()), open);
         for (Surface other : all) {
-            if (rank(other.kind()) > rank(surface.kind())) {
+            if (isAbove(other, surface)) {
                 var above = new CellRuns();
                 raster.rasterise(grid, Rings.of(other.region()), above);
                 if (above.cells() > 0) {
@@ -26,6 +26,11 @@ public final class Covers {
             }
         }
         return open;
+    }
+
+    /** Whether the other surface covers this one where both are drawn. */
+    public static boolean isAbove(Surface other, Surface surface) {
+        return rank(other.kind()) > rank(surface.kind());
     }
 
     private static int rank(SurfaceKind kind) {

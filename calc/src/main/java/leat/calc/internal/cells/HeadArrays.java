@@ -119,6 +119,20 @@ public final class HeadArrays {
         return Math.cos(angleRad) / Math.sin(angleRad);
     }
 
+    /** Makes {@code head} like one of other arrays. */
+    public void copy(int head, HeadArrays other, int otherHead) {
+        xM[head] = other.xM[otherHead];
+        yM[head] = other.yM[otherHead];
+        radiusM[head] = other.radiusM[otherHead];
+        sweepRad[head] = other.sweepRad[otherHead];
+        meanRateMPerS[head] = other.meanRateMPerS[otherHead];
+        profile[head] = other.profile[otherHead];
+        System.arraycopy(other.west, INTERVALS * otherHead, west, INTERVALS * head, INTERVALS);
+        System.arraycopy(other.east, INTERVALS * otherHead, east, INTERVALS * head, INTERVALS);
+        reachesEast[head] = other.reachesEast[otherHead];
+        reachesWest[head] = other.reachesWest[otherHead];
+    }
+
     public double xM(int head) {
         return xM[head];
     }

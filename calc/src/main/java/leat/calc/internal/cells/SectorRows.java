@@ -4,7 +4,7 @@ package leat.calc.internal.cells;
  * The cells that one head reaches, row by row: a row of a sector is at most two runs of columns, the western one A and the
  * eastern one B. The sector is closed. Its rim is settled by squared distances of cell centres, its edges to {@link #EDGE_SLACK_M}.
  */
-final class SectorRows {
+public final class SectorRows {
 
     /** Absorbs the rounding of an edge that runs exactly through cell centres, as diagonals from a corner do. */
     static final double EDGE_SLACK_M = 1e-9;
@@ -20,29 +20,29 @@ final class SectorRows {
     private int fromB;
     private int endB;
 
-    SectorRows(CellGrid grid, HeadArrays heads) {
+    public SectorRows(CellGrid grid, HeadArrays heads) {
         this.grid = grid;
         this.heads = heads;
     }
 
     /** Turns to a head; {@link #firstRow} and {@link #endRow} then bound the rows worth asking for. */
-    void turnTo(int newHead) {
+    public void turnTo(int newHead) {
         head = newHead;
         xM = heads.xM(head);
         yM = heads.yM(head);
         squaredRadiusM2 = heads.radiusM(head) * heads.radiusM(head);
     }
 
-    int firstRow() {
+    public int firstRow() {
         return Math.max(0, grid.firstRowFrom(yM - heads.radiusM(head)));
     }
 
-    int endRow() {
+    public int endRow() {
         return Math.min(grid.rows(), grid.firstRowFrom(yM + heads.radiusM(head)) + 1);
     }
 
     /** Finds the runs of a row; an empty one ends where it starts. */
-    void seek(int row) {
+    public void seek(int row) {
         double northM = grid.centreYM(row) - yM;
         double squaredHalfM2 = squaredRadiusM2 - northM * northM;
         fromB = 0;
@@ -97,19 +97,19 @@ final class SectorRows {
         return eastM * eastM > squaredHalfM2;
     }
 
-    int fromA() {
+    public int fromA() {
         return fromA;
     }
 
-    int endA() {
+    public int endA() {
         return endA;
     }
 
-    int fromB() {
+    public int fromB() {
         return fromB;
     }
 
-    int endB() {
+    public int endB() {
         return endB;
     }
 }

@@ -1,0 +1,103 @@
+package leat.calc.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.calc.Progress;
+import leat.calc.Proposal;
+import leat.calc.placement.internal.Found;
+import leat.calc.placement.internal.Offer;
+import leat.calc.placement.internal.Search;
+import leat.model.catalog.HeadFamily;
+import leat.model.catalog.HeadShape;
+import leat.model.fault.InvalidValueException;
+import leat.model.finding.Bound;
+import leat.model.finding.Reason;
+import leat.model.finding.Status;
+import leat.model.finding.Subject;
+import leat.model.id.Id;
+import leat.model.plan.Aspect;
+import leat.model.plan.Site;
+import leat.model.plan.Yard;
+import leat.model.quantity.Count;
+import leat.model.site.Surface;
+import leat.model.site.SurfaceKind;
+import leat.model.site.Watering;
+import leat.model.water.Head;
+
+/** Places the heads that are missing. A stage: replaces planned heads only. */
+public final class Placement {
+
+    private Placement() {}
+
+    /**
+     * Goes through the surfaces by name; heads placed on one count for the next where they reach it. A surface that given
+     * heads reach already gets none. Where full reach cannot be had, gives the best it found and a reason.
+     *
+     * @throws InvalidValueException if a family is unknown or neither rotor nor spray
+     */
+    public static Proposal run(Site site, PlacementParameters parameters, Progress progress) {
+        Yard yard = site.yard();
+        List<Offer> offers = offers(site, parameters);
+        List<Head> heads = new ArrayList<>(yard.water().heads().stream()
+                .filter(head -> !yard.isPlanned(head.id(), Aspect.POSITION))
+                .toList());
+        List<Id> placed = new ArrayList<>();
+        List<Bound> bounds = new ArrayList<>();
+        List<Reason> reasons = new ArrayList<>();
+        boolean stopped = false;
+        List<Surface> surfaces = wantingHeads(yard);
+        for (int i = 0; i < surfaces.size(); i++) {
+            Surface surface = surfaces.get(i);
+            progress.at((double) i / surfaces.size(), "heads of " + surface.id());
+            if (progress.stopped()) {
+                stopped = true;
+                break;
+            }
+            SurfacePlot plot = SurfacePlot.of(site, parameters, surface, heads, farthestM(offers));
+            double reserve = parameters.reserve().value();
+            int effort = (int) parameters.effort().value();
+            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped).run(offers);
+            List<Head> made = MadeHeads.of(surface, found, heads);
+            heads.addAll(made);
+            made.forEach(head -> placed.add(head.id()));
+            stopped |= found.cutShort();
+            bounds.add(new Bound(
+                    MadeHeads.prefix(surface) + "heads",
+                    Count.of(made.size()),
+                    Count.of(Math.min(made.size(), found.least()))));
+            if (found.missing() > 0) {
+                reasons.add(new Reason(
+                        Subject.of(surface.id()),
+                        "no head of the families on offer reaches the rest of " + surface.id()
+                                + " without throwing on what must stay dry"));
+            }
+        }
+        Status status = stopped ? Status.STOPPED : reasons.isEmpty() ? Status.COMPLETE : Status.PARTIAL;
+        return new Proposal(HeadReplacement.in(yard, heads, placed), status, bounds, reasons);
+    }
+
+    private static List<Surface> wantingHeads(Yard yard) {
+        return yard.terrain().surfaces().stream()
+                .filter(surface -> surface.watering() == Watering.HEADS)
+                .filter(surface -> surface.kind() == SurfaceKind.LAWN || surface.kind() == SurfaceKind.BED)
+                .toList();
+    }
+
+    private static List<Offer> offers(Site site, PlacementParameters parameters) {
+        List<Offer> offers = new ArrayList<>();
+        for (String key : parameters.families()) {
+            HeadFamily family = site.catalog().head(key);
+            if (family.shape() != HeadShape.ROTOR && family.shape() != HeadShape.SPRAY) {
+                throw new InvalidValueException(
+                        "placement", "families", "'" + key + "', a " + family.shape(), "rotors and sprays");
+            }
+            offers.add(Offer.of(
+                    offers.size(), family, site.catalog().profile(family.jet().profile())));
+        }
+        return offers;
+    }
+
+    private static double farthestM(List<Offer> offers) {
+        return offers.stream().mapToDouble(Offer::radiusM).max().orElse(0);
+    }
+}

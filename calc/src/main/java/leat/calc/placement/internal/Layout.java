@@ -1,0 +1,179 @@
+package leat.calc.placement.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.calc.internal.cells.CellRuns;
+import leat.calc.internal.cells.Evenness;
+import leat.calc.internal.cells.HeadArrays;
+import leat.calc.internal.cells.Wetting;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Heads chosen so far on a plot, with what they reach kept up to date. Given heads take part but are not counted.
+ * <p>
+ * Two figures judge a layout. First how many reaches are missing, a cell that wants two and has none counting twice. Then the
+ * cost: the logarithm of the number of heads, so that a share of the heads saved counts the same on small and large lawns, plus
+ * the loss of low-quarter uniformity and the ground thrown on for nothing, each with a weight.
+ */
+final class Layout {
+
+    /** One head in ten is worth about three points of uniformity: our choice, common practice, no source. */
+    private static final double UNIFORMITY_WEIGHT = 3;
+
+    private static final double BARE_WEIGHT = 0.5;
+
+    /** No two heads stand closer than this. */
+    private static final double LEAST_APART_M = 0.3;
+
+    private final Plot plot;
+    private final int givenCount;
+    private final HeadArrays heads;
+    private final Wetting wetting;
+    private final CellRuns surface;
+    private final Evenness evenness = new Evenness();
+    private final List<Candidate> chosen = new ArrayList<>();
+    private final int[] reach;
+    private int missing;
+
+    /** @param capacity most heads that may be chosen */
+    Layout(Plot plot, Given given, int capacity) {
+        this.plot = plot;
+        givenCount = given.count();
+        heads = new HeadArrays(givenCount + capacity);
+        wetting = new Wetting(given.grid(), heads);
+        surface = given.surface();
+        reach = new int[plot.targetCells()];
+        missing = plot.wanted() * reach.length;
+        for (int i = 0; i < givenCount; i++) {
+            given.copyTo(heads, i);
+            wetting.add(i);
+            change(given.bits(i), 1);
+        }
+    }
+
+    List<Candidate> chosen() {
+        return chosen;
+    }
+
+    int size() {
+        return chosen.size();
+    }
+
+    boolean isFull() {
+        return givenCount + chosen.size() == heads.size();
+    }
+
+    /** Reaches that are missing. */
+    int missing() {
+        return missing;
+    }
+
+    /** Cells that want another reach. */
+    long[] wanting() {
+        long[] bits = new long[(reach.length + 63) / 64];
+        for (int cell = 0; cell < reach.length; cell++) {
+            if (reach[cell] < plot.wanted()) {
+                bits[cell >>> 6] |= 1L << cell;
+            }
+        }
+        return bits;
+    }
+
+    double cost() {
+        evenness.measure(wetting, surface);
+        long bare = 0;
+        for (Candidate one : chosen) {
+            bare += one.bare();
+        }
+        return Math.log(Math.max(1, chosen.size()))
+                + UNIFORMITY_WEIGHT * (1 - evenness.lowQuarter())
+                + BARE_WEIGHT * bare / reach.length;
+    }
+
+    double lowQuarter() {
+        evenness.measure(wetting, surface);
+        return evenness.lowQuarter();
+    }
+
+    /** Whether a head may stand there beside the chosen and the given ones, the one at {@code except} left out of account. */
+    boolean isFree(Candidate candidate, int except) {
+        for (int i = 0; i < givenCount + chosen.size(); i++) {
+            if (i != givenCount + except
+                    && Math.hypot(
+                                    heads.xM(i) - candidate.spot().xM(),
+                                    heads.yM(i) - candidate.spot().yM())
+                            < LEAST_APART_M) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    void add(Candidate candidate) {
+        chosen.add(candidate);
+        put(chosen.size() - 1, candidate);
+    }
+
+    /** Takes out a head; the last one takes its place in the list. */
+    void remove(int index) {
+        int last = chosen.size() - 1;
+        take(index);
+        Candidate moved = chosen.get(last);
+        if (index != last) {
+            take(last);
+        }
+        chosen.remove(last);
+        if (index != last) {
+            chosen.set(index, moved);
+            put(index, moved);
+        }
+    }
+
+    void replace(int index, Candidate candidate) {
+        take(index);
+        chosen.set(index, candidate);
+        put(index, candidate);
+    }
+
+    /** How many reaches would be missing with that change; a null takes the head out. */
+    int missingWith(int index, @Nullable Candidate instead) {
+        long[] before = chosen.get(index).bits();
+        int then = missing;
+        for (int word = 0; word < before.length; word++) {
+            long after = instead == null ? 0 : instead.bits()[word];
+            for (long lost = before[word] & ~after; lost != 0; lost &= lost - 1) {
+                then += reach[(word << 6) + Long.numberOfTrailingZeros(lost)] <= plot.wanted() ? 1 : 0;
+            }
+            for (long gained = after & ~before[word]; gained != 0; gained &= gained - 1) {
+                then -= reach[(word << 6) + Long.numberOfTrailingZeros(gained)] < plot.wanted() ? 1 : 0;
+            }
+        }
+        return then;
+    }
+
+    private void take(int index) {
+        wetting.remove(givenCount + index);
+        change(chosen.get(index).bits(), -1);
+    }
+
+    private void put(int index, Candidate candidate) {
+        int head = givenCount + index;
+        heads.place(head, candidate.spot().xM(), candidate.spot().yM());
+        heads.radius(head, candidate.radiusM());
+        heads.arcByBearing(head, candidate.startDeg(), candidate.sweepDeg());
+        heads.flow(head, candidate.flowM3PerS());
+        heads.profile(head, candidate.offer().curve());
+        wetting.add(head);
+        change(candidate.bits(), 1);
+    }
+
+    private void change(long[] bits, int by) {
+        for (int word = 0; word < bits.length; word++) {
+            for (long left = bits[word]; left != 0; left &= left - 1) {
+                int cell = (word << 6) + Long.numberOfTrailingZeros(left);
+                missing += Math.max(0, plot.wanted() - reach[cell] - by) - Math.max(0, plot.wanted() - reach[cell]);
+                reach[cell] += by;
+            }
+        }
+    }
+}

@@ -1,0 +1,287 @@
+package leat.calc.placement.internal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Chooses few heads that reach every cell of a plot as often as wanted. Each family in turn: heads a throw apart, more where
+ * reaches are missing, fewer where one can be spared. The best two are then improved by moving, sparing and merging heads.
+ * What no single family reaches, the others may fill.
+ */
+public final class Search {
+
+    /** Spots to choose among lie a third of the radius apart, but no more than this many on the whole. */
+    private static final double STEP_OVER_RADIUS = 1.0 / 3;
+
+    private static final int MOST_SPOTS = 1500;
+    private static final int MOST_HEADS = 500;
+
+    /** Families beyond the best two are not improved. */
+    private static final int IMPROVED = 2;
+
+    /** A change must lower the cost by this much; regular rows are worth more than a hundredth. */
+    private static final double WORTH = 0.01;
+
+    private final Plot plot;
+    private final Given given;
+    private final BooleanSupplier stopped;
+    private final Spots spots;
+    private final double reserve;
+    private final int effort;
+    private int spent;
+    private boolean cutShort;
+    private final List<Trial> trials = new ArrayList<>();
+
+    private record Trial(Offer offer, Pool pool, Layout layout, double cost) {}
+
+    /**
+     * @param reserve share of the radius on which reach may not count, 0 or more and less than 1
+     * @param effort  most changes that are tried in improving
+     */
+    public Search(Plot plot, Given given, double reserve, int effort, BooleanSupplier stopped) {
+        this.plot = plot;
+        this.given = given;
+        this.reserve = reserve;
+        this.effort = effort;
+        this.stopped = stopped;
+        spots = new Spots(plot);
+    }
+
+    public Found run(List<Offer> offers) {
+        List<Offer> farFirst = new ArrayList<>(offers);
+        farFirst.sort(Comparator.comparingDouble(Offer::radiusM).reversed().thenComparingInt(Offer::rank));
+        List<Offer> left = new ArrayList<>();
+        for (Offer offer : farFirst) {
+            if (!trials.isEmpty() && (stops() || isHopeless(offer))) {
+                left.add(offer);
+            } else {
+                trials.add(first(offer));
+            }
+        }
+        trials.sort(Search::compare);
+        for (int i = 0; i < Math.min(IMPROVED, trials.size()); i++) {
+            Trial trial = trials.get(i);
+            improve(trial);
+            trials.set(i, new Trial(trial.offer, trial.pool, trial.layout, trial.layout.cost()));
+        }
+        trials.sort(Search::compare);
+        Layout best = trials.get(0).layout;
+        for (Trial other : trials) {
+            fill(best, other.pool);
+        }
+        for (Offer offer : left) {
+            if (best.missing() > 0 && !stops()) {
+                fill(best, pool(offer));
+            }
+        }
+        spare(best);
+        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(left), best.lowQuarter(), cutShort);
+    }
+
+    private static int compare(Trial a, Trial b) {
+        int byMissing = Integer.compare(a.layout.missing(), b.layout.missing());
+        int byCost = Double.compare(a.cost, b.cost);
+        return byMissing != 0 ? byMissing : byCost != 0 ? byCost : Integer.compare(a.offer.rank(), b.offer.rank());
+    }
+
+    /**
+     * Whether a family throws so short that it needs too many heads to be worth a trial: at least twice as many as the areas
+     * demand, which regular rows come near to from above.
+     */
+    private boolean isHopeless(Offer offer) {
+        Trial best = Collections.min(trials, Search::compare);
+        double areas = plot.wanted() * plot.targetCells() / cellsWithinReach(offer);
+        return best.layout.missing() == 0 && Math.log(2 * areas) > best.cost;
+    }
+
+    /** More cells than any head of the family reaches. */
+    private double cellsWithinReach(Offer offer) {
+        double radiusCells = offer.radiusM() / plot.grid().cellM() + 1;
+        return Math.PI * radiusCells * radiusCells;
+    }
+
+    private Pool pool(Offer offer) {
+        double evenM = Math.sqrt(plot.targetCells() * plot.grid().cellAreaM2() / MOST_SPOTS);
+        var pool = new Pool(plot, reserve);
+        pool.addAll(spots.dense(Math.max(STEP_OVER_RADIUS * offer.radiusM(), evenM)), offer);
+        return pool;
+    }
+
+    private Trial first(Offer offer) {
+        var pool = new Pool(plot, reserve);
+        var layout = new Layout(plot, given, MOST_HEADS);
+        if (layout.missing() > 0) {
+            pool = pool(offer);
+            for (Spot spot : spots.headToHead(offer.radiusM() * (1 - reserve))) {
+                Optional<Candidate> head = pool.best(spot, offer);
+                head.ifPresent(pool::add);
+                head.filter(one -> !layout.isFull() && layout.isFree(one, -1) && gain(one, layout.wanting()) > 0)
+                        .ifPresent(layout::add);
+            }
+            fill(layout, pool);
+            spare(layout);
+        }
+        return new Trial(offer, pool, layout, layout.cost());
+    }
+
+    private static int gain(Candidate candidate, long[] wanting) {
+        int gain = 0;
+        for (int word = 0; word < wanting.length; word++) {
+            gain += Long.bitCount(candidate.bits()[word] & wanting[word]);
+        }
+        return gain;
+    }
+
+    /** Adds the head that brings most, again and again. */
+    private void fill(Layout layout, Pool pool) {
+        while (layout.missing() > 0 && !layout.isFull() && !stops()) {
+            long[] wanting = layout.wanting();
+            @Nullable Candidate best = null;
+            int bestGain = 0;
+            for (Candidate one : pool.candidates()) {
+                int gain = gain(one, wanting);
+                boolean better = gain > bestGain || gain == bestGain && best != null && one.bare() < best.bare();
+                if (gain > 0 && better && layout.isFree(one, -1)) {
+                    best = one;
+                    bestGain = gain;
+                }
+            }
+            if (best == null) {
+                return;
+            }
+            layout.add(best);
+        }
+    }
+
+    /** Takes out heads that are missed least, as long as no reach is lost and the cost falls. */
+    private void spare(Layout layout) {
+        while (!stops()) {
+            double cost = layout.cost();
+            double bestCost = cost - WORTH;
+            int best = -1;
+            for (int i = 0; i < layout.size(); i++) {
+                if (layout.missingWith(i, null) <= layout.missing()) {
+                    Candidate head = layout.chosen().get(i);
+                    layout.remove(i);
+                    double without = layout.cost();
+                    layout.add(head);
+                    swapBack(layout, i);
+                    if (without < bestCost) {
+                        bestCost = without;
+                        best = i;
+                    }
+                }
+            }
+            if (best < 0) {
+                return;
+            }
+            layout.remove(best);
+        }
+    }
+
+    /** After a head was taken out and added again it is the last: puts it back to its place. */
+    private static void swapBack(Layout layout, int index) {
+        int last = layout.size() - 1;
+        if (index != last) {
+            Candidate moved = layout.chosen().get(index);
+            Candidate head = layout.chosen().get(last);
+            layout.replace(index, head);
+            layout.replace(last, moved);
+        }
+    }
+
+    private void improve(Trial trial) {
+        boolean better = true;
+        while (better && !stops() && spent < effort) {
+            better = false;
+            for (int i = 0; i < trial.layout.size() && spent < effort && !stops(); i++) {
+                better |= move(trial, i);
+            }
+            int before = trial.layout.size();
+            spare(trial.layout);
+            better |= trial.layout.size() < before;
+        }
+    }
+
+    /** Moves a head to the best spot near it, if that is worth it. */
+    private boolean move(Trial trial, int index) {
+        Layout layout = trial.layout;
+        Candidate from = layout.chosen().get(index);
+        int missing = layout.missing();
+        double bestCost = layout.cost() - WORTH;
+        @Nullable Candidate best = null;
+        for (Candidate to : trial.pool.candidates()) {
+            if (to.awayM(from) > 0.75 * from.radiusM() || spent >= effort || !layout.isFree(to, index)) {
+                continue;
+            }
+            int then = layout.missingWith(index, to);
+            if (then > missing) {
+                continue;
+            }
+            spent++;
+            layout.replace(index, to);
+            double cost = layout.cost();
+            layout.replace(index, from);
+            if (then < missing || cost < bestCost) {
+                best = to;
+                bestCost = cost;
+                missing = then;
+            }
+        }
+        if (best != null) {
+            layout.replace(index, best);
+        }
+        return best != null;
+    }
+
+    private boolean stops() {
+        cutShort |= stopped.getAsBoolean();
+        return cutShort;
+    }
+
+    /**
+     * No choice among the heads considered can do with fewer. Each reach that is wanted costs at least one over the most that
+     * any head reaching that cell reaches; the sum is a feasible point of the dual of the covering program.
+     */
+    private int leastHeads(List<Offer> left) {
+        int[] most = new int[plot.targetCells()];
+        int[] times = new int[plot.targetCells()];
+        for (Offer offer : left) {
+            Arrays.fill(most, Math.max(most.length == 0 ? 0 : most[0], (int) cellsWithinReach(offer)));
+            Arrays.fill(times, plot.wanted());
+        }
+        for (Trial trial : trials) {
+            for (Candidate one : trial.pool.candidates()) {
+                each(one.bits(), cell -> {
+                    most[cell] = Math.max(most[cell], one.reached());
+                    times[cell]++;
+                });
+            }
+        }
+        int[] has = new int[plot.targetCells()];
+        for (int head = 0; head < given.count(); head++) {
+            each(given.bits(head), cell -> has[cell]++);
+        }
+        double least = 0;
+        for (int cell = 0; cell < most.length; cell++) {
+            int wanted = Math.min(plot.wanted() - has[cell], times[cell]);
+            least += wanted > 0 ? (double) wanted / most[cell] : 0;
+        }
+        return (int) Math.ceil(least - 1e-6);
+    }
+
+    private static void each(long[] bits, IntConsumer action) {
+        for (int word = 0; word < bits.length; word++) {
+            for (long left = bits[word]; left != 0; left &= left - 1) {
+                action.accept((word << 6) + Long.numberOfTrailingZeros(left));
+            }
+        }
+    }
+}
