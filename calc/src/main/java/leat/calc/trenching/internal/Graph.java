@@ -87,6 +87,24 @@ public final class Graph {
         return most;
     }
 
+    /** Which nodes can be reached from one. */
+    public boolean[] reachableFrom(int start) {
+        boolean[] reached = new boolean[nodes];
+        int[] queue = new int[nodes];
+        int tail = 1;
+        queue[0] = start;
+        reached[start] = true;
+        for (int head = 0; head < tail; head++) {
+            for (int i = first[queue[head]]; i < first[queue[head] + 1]; i++) {
+                if (!reached[farNode[i]]) {
+                    reached[farNode[i]] = true;
+                    queue[tail++] = farNode[i];
+                }
+            }
+        }
+        return reached;
+    }
+
     /** The other end of an edge. */
     int across(int edge, int node) {
         return from[edge] ^ to[edge] ^ node;

@@ -13,8 +13,8 @@ import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
- * Where trenches may run: the lot less a setback, less all that must not be dug with a clearance around it; and at which
- * corners a shortest trench may bend. Only this class needs general plane geometry.
+ * Where trenches may run: the lot less a setback, less all that must not be dug; and at which corners a shortest trench
+ * may bend. Only this class needs general plane geometry.
  */
 public final class OpenGround {
 
@@ -35,13 +35,11 @@ public final class OpenGround {
 
     /**
      * @param lots       the allowed outline; several patches count together
-     * @param forbidden  patches that no trench may cross
+     * @param forbidden  patches that no trench may cross, with whatever shall be kept from them
      * @param setbackM   kept from the outline of the lots; at least 0
-     * @param clearanceM kept from forbidden patches; at least 0
      */
-    public OpenGround(List<Patch> lots, List<Patch> forbidden, double setbackM, double clearanceM) {
-        Geometry open = grown(union(lots), -setbackM);
-        this.allowed = open.difference(grown(union(forbidden), clearanceM));
+    public OpenGround(List<Patch> lots, List<Patch> forbidden, double setbackM) {
+        this.allowed = grown(union(lots), -setbackM).difference(union(forbidden));
         Geometry widened = grown(allowed, EDGE_M);
         for (int i = 0; i < widened.getNumGeometries(); i++) {
             if (widened.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
@@ -115,11 +113,39 @@ public final class OpenGround {
         }
     }
 
+    /** The ground within so far of a patch. */
+    public static Patch grown(Patch patch, double byM) {
+        return byM == 0 ? patch : patch((Polygon) grown(polygon(patch), byM));
+    }
+
+    /** The ground within so far of a line. */
+    public static Patch strip(double[] xM, double[] yM, double eachSideM) {
+        Coordinate[] at = new Coordinate[xM.length];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = new Coordinate(xM[i], yM[i]);
+        }
+        return patch((Polygon) grown(SHAPES.createLineString(at), eachSideM));
+    }
+
+    /** A polygon of 16 corners around a disc. */
+    public static Patch disc(double xM, double yM, double radiusM) {
+        int corners = 16;
+        double outerM = radiusM / StrictMath.cos(Math.PI / corners);
+        double[] x = new double[corners];
+        double[] y = new double[corners];
+        for (int i = 0; i < corners; i++) {
+            x[i] = xM + outerM * StrictMath.sin(2 * Math.PI * i / corners);
+            y[i] = yM + outerM * StrictMath.cos(2 * Math.PI * i / corners);
+        }
+        return Patch.of(x, y);
+    }
+
     private static Geometry grown(Geometry geometry, double byM) {
         if (byM == 0) {
             return geometry;
         }
-        var parameters = new BufferParameters(2, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
+        // Square caps and mitred corners hold all that is near, and a little more.
+        var parameters = new BufferParameters(2, BufferParameters.CAP_SQUARE, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
         return BufferOp.bufferOp(geometry, byM, parameters);
     }
 

@@ -96,6 +96,13 @@ public final class Tolls {
         return cost + (1 - from) * lengthM;
     }
 
+    /** Where along a line, as shares of its length, it enters or leaves a patch; sorted. */
+    public double[] crossings(double x1, double y1, double x2, double y2) {
+        meet(x1, y1, x2, y2);
+        Arrays.sort(cuts, 0, cutCount);
+        return Arrays.copyOf(cuts, cutCount);
+    }
+
     /** The factor at one point. */
     public double factorAtPoint(double x, double y) {
         meet(x, y, x, y);

@@ -24,6 +24,19 @@ public final class Ways {
         this.tolls = tolls;
     }
 
+    /** The same places and ways, to which others can be added without changing these. */
+    public Ways copy() {
+        var copy = new Ways(tolls);
+        copy.places = places;
+        copy.xM = xM.clone();
+        copy.yM = yM.clone();
+        copy.edges = edges;
+        copy.from = from.clone();
+        copy.to = to.clone();
+        copy.costM = costM.clone();
+        return copy;
+    }
+
     public int places() {
         return places;
     }
@@ -58,6 +71,13 @@ public final class Ways {
         int place = addBlind(x, y);
         join(exit, place, Math.hypot(xM[exit] - x, yM[exit] - y));
         return place;
+    }
+
+    /** One more way between two places, whatever lies between them: a trench that is dug anyhow, or a pipe that is there. */
+    public void link(int a, int b, double costM) {
+        if (a != b) {
+            join(a, b, costM);
+        }
     }
 
     private int addBlind(double x, double y) {
@@ -122,7 +142,8 @@ public final class Ways {
 
     private void noteDistance(double[] toTerminal, int terminal, int place, double cost) {
         if (terminal >= 0) {
-            toTerminal[terminal * places + place] = cost;
+            int at = terminal * places + place;
+            toTerminal[at] = Math.min(toTerminal[at], cost);
         }
     }
 

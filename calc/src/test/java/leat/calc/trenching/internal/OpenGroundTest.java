@@ -52,7 +52,7 @@ class OpenGroundTest {
     @Tag("reference")
     @Test
     void wayRoundAnObstacleBendsAtItsCornersWithTheClearance() {
-        var ground = new OpenGround(List.of(box(0, 0, 20, 20)), List.of(box(8, 9, 12, 11)), 0, 0.5);
+        var ground = new OpenGround(List.of(box(0, 0, 20, 20)), List.of(OpenGround.grown(box(8, 9, 12, 11), 0.5)), 0);
         double expected = 2 * Math.hypot(2.5, 5 - 1.5) + 3;
         // Turned by a quarter: from (10, 5) to (10, 15) round the side at x = 7.5 or 12.5, between y = 8.5 and y =
         // 11.5.
@@ -63,7 +63,7 @@ class OpenGroundTest {
     @Test
     void wayStaysInsideTheLotLessItsSetback() {
         Patch corner = Patch.of(new double[] {0, 20, 20, 10, 10, 0}, new double[] {0, 0, 10, 10, 20, 20});
-        var ground = new OpenGround(List.of(corner), List.of(), 1, 0.3);
+        var ground = new OpenGround(List.of(corner), List.of(), 1);
         double expected = Math.hypot(4, 10) + Math.hypot(10, 4);
         assertEquals(expected, shortest(ground, 5, 19, 19, 5), 1e-6);
         assertTrue(!ground.allows(0.5, 5) && ground.allows(1, 5));
@@ -72,7 +72,7 @@ class OpenGroundTest {
     @Tag("reference")
     @Test
     void pavingIsPassedByItsCornerWhenThatIsCheaper() {
-        var ground = new OpenGround(List.of(box(0, 0, 40, 40)), List.of(), 0, 0);
+        var ground = new OpenGround(List.of(box(0, 0, 40, 40)), List.of(), 0);
         ground.addDear(box(18, 0, 20, 22), 10, 0);
         double round = Math.hypot(8, 2) + 2 + Math.hypot(10, 2);
         assertEquals(round, shortest(ground, 10, 20, 30, 20), 1e-6);

@@ -1,0 +1,76 @@
+package leat.calc.trenching;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import leat.calc.Progress;
+import leat.calc.Proposal;
+import leat.model.finding.Reason;
+import leat.model.finding.Status;
+import leat.model.finding.Subject;
+import leat.model.id.PipeId;
+import leat.model.id.SegmentId;
+import leat.model.plan.Aspect;
+import leat.model.plan.Planned;
+import leat.model.plan.Site;
+import leat.model.plan.Yard;
+import leat.model.trench.TrenchSegment;
+import leat.model.water.WaterSystem;
+
+/**
+ * The stage that routes main and laterals along shared trenches. Given pipes and trenches stay; manifolds and hose bibs
+ * that no given pipe feeds are joined to the main, heads that no given pipe reaches to the valve of their zone. Trenches
+ * are made for all new pipes that lie in no given trench. Planned runs end at heads and where they part.
+ */
+public final class Trenching {
+
+    private Trenching() {}
+
+    /** Gives the yard with all planned routes made anew. A route that comes out as it was keeps the size of its pipe. */
+    public static Proposal run(Site site, TrenchingParameters parameters, Progress progress) {
+        DigSite dig = DigSite.of(site, parameters);
+        Yard before = site.yard();
+        if (dig.open().isEmpty()) {
+            var reason = new Reason(Subject.yard(), "no ground is left in which a trench may run");
+            return new Proposal(before, Status.PARTIAL, List.of(), List.of(reason));
+        }
+        var draft = new RouteDraft(before);
+        addGivenPipes(before, draft);
+        progress.at(0, "main");
+        WaterSystem supplied = new MainRoutes(draft, dig, parameters, progress).route();
+        WaterSystem water = new LateralRoutes(draft, dig, parameters, progress).route(supplied);
+        List<TrenchSegment> trenches = new ArrayList<>(givenTrenches(before));
+        SortedSet<SegmentId> taken = new TreeSet<>();
+        trenches.forEach(trench -> taken.add(trench.id()));
+        List<TrenchSegment> made = new TrenchCuts(site, water, dig.byHand(), parameters).cut(draft.work(), taken);
+        trenches.addAll(made);
+        SortedSet<SegmentId> madeIds = new TreeSet<>(made.stream().map(TrenchSegment::id).toList());
+        Planned planned = draft.planned(Yard.plannable(water, trenches), madeIds);
+        Yard yard = before.changed(water, trenches, planned);
+        return new Proposal(yard, status(draft), draft.bounds(), draft.reasons());
+    }
+
+    /** New pipes that are given and lie in no given trench need one: others may share it. */
+    private static void addGivenPipes(Yard before, RouteDraft draft) {
+        List<PipeId> trenched = givenTrenches(before).stream()
+                .flatMap(trench -> trench.contents().stream())
+                .toList();
+        before.water().pipes()
+                .filter(run -> draft.isGiven(run.id()) && !run.existing() && !trenched.contains(run.id()))
+                .forEach(run -> draft.work().add(run.id(), run.route().points()));
+    }
+
+    private static List<TrenchSegment> givenTrenches(Yard before) {
+        return before.trenches().stream()
+                .filter(trench -> !before.isPlanned(trench.id(), Aspect.ROUTE))
+                .toList();
+    }
+
+    private static Status status(RouteDraft draft) {
+        if (draft.interrupted()) {
+            return Status.STOPPED;
+        }
+        return draft.reasons().isEmpty() ? Status.COMPLETE : Status.PARTIAL;
+    }
+}
