@@ -27,6 +27,7 @@ final class Callouts {
     static final int ZONES = 2;
     static final int NAMES = 3;
     static final int SIZES = 4;
+    static final int FINDINGS = 5;
 
     private static final double FRAME_PAD_MM = 1.1;
 

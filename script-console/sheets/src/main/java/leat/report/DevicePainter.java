@@ -179,7 +179,8 @@ final class DevicePainter {
         board.canvas()
                 .beginItem(
                         bib.id() + ": hose bib, " + board.show(bib.drawn()) + ", " + supply
-                                + (bib.vacuumBreaker() ? ", with vacuum breaker" : ", no vacuum breaker"),
+                                + (bib.vacuumBreaker() ? ", with vacuum breaker" : ", no vacuum breaker")
+                                + board.computed(bib.id()),
                         "");
         Symbols.bib(board.canvas(), x, y, style.colour());
         board.canvas().endItem();

@@ -8,7 +8,6 @@ import leat.model.plan.Yard;
 import leat.model.quantity.Area;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
-import leat.model.quantity.Units;
 import leat.model.water.PipeRun;
 import leat.model.water.WaterSystem;
 import leat.model.water.ZoneValve;
@@ -73,7 +72,7 @@ final class Facts {
     }
 
     private String show(Quantity quantity) {
-        return Units.show(quantity, yard.units());
+        return Words.show(quantity, yard.units());
     }
 
     private void add(String word, String value) {

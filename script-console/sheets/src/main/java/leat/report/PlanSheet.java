@@ -42,17 +42,19 @@ final class PlanSheet {
     }
 
     private final Yard yard;
+    private final Figures figures;
     private final Content content;
     private final Bounds bounds;
 
-    private PlanSheet(Yard yard, Content content) {
+    private PlanSheet(Yard yard, Figures figures, Content content) {
         this.yard = yard;
+        this.figures = figures;
         this.content = content;
         bounds = extent(yard);
     }
 
-    static Drawing draw(Yard yard, Content content, String number) {
-        PlanSheet sheet = new PlanSheet(yard, content);
+    static Drawing draw(Yard yard, Figures figures, Content content, String number) {
+        PlanSheet sheet = new PlanSheet(yard, figures, content);
         SheetFit fit = sheet.fit(0);
         // The legend is known only when all is drawn; if the column is too low for it, draw on a larger sheet.
         double neededMm = sheet.drawOn(fit, number).columnMm();
@@ -76,7 +78,7 @@ final class PlanSheet {
         Frame.draw(canvas, fit);
         canvas.endLayer();
         Callouts callouts = new Callouts(fit.field().grown(-1));
-        Board board = new Board(canvas, fit.view(), yard.units(), new Legend(), callouts);
+        Board board = new Board(canvas, fit.view(), yard.units(), figures, new Legend(), callouts);
         content.paint(board);
         Keynotes notes = new Keynotes();
         List<String> withoutRoom = callouts.draw(canvas, content.letteredLayers());

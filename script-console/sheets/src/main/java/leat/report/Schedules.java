@@ -238,8 +238,7 @@ final class Schedules {
     }
 
     private Cell figure(Id id, String name) {
-        SortedMap<String, Quantity> of = figures.byId().get(id);
-        Quantity value = of == null ? null : of.get(name);
+        Quantity value = figures.of(id).get(name);
         return value == null ? Cell.UNKNOWN : Cell.figure(value, units);
     }
 }

@@ -96,13 +96,13 @@ final class TernHill {
     private static void supply(List<Part> parts) {
         parts.add(mains("street", at(3, 3)).staticPressure(psi(62)).flowTest(gpm(14), psi(48)).meter("meter-3_4"));
         parts.add(pipe("service line", polyline(at(3, 3), at(9, 37)))
-                .from("street").series("Copper L").size("1 in").existing());
+                .from("street").series("copper Type L").size("1 in").existing());
         parts.add(pipe("side run", polyline(at(9, 37), at(22, 37), at(22, 60)))
-                .from("service line").series("Copper L").size("3/4 in").existing());
+                .from("service line").series("copper Type L").size("3/4 in").existing());
         parts.add(pipe("irrigation main", polyline(at(9, 37), at(9, 64), at(22, 64)))
                 .from("service line").series(PVC).size("1 in"));
         parts.add(pipe("court branch", polyline(at(22, 60), at(22, 66), at(35, 84)))
-                .from("side run").series("PE SIDR-9").size("3/4 in").phase(LATER));
+                .from("side run").series(PVC).size("3/4 in").phase(LATER));
         parts.add(backflow("vacuum breaker").on("irrigation main").device("bfp-pvb-1").height(inches(30)));
         parts.add(bib("south wall", at(22, 44)).on("side run").draws(gpm(5)));
         parts.add(bib("court tap", at(35, 84)).on("court branch").draws(gpm(5)).phase(LATER));
