@@ -44,8 +44,8 @@ public final class ScaleBar {
         for (int i = 0; i <= fields; i++) {
             double at = x + 2 + i * fieldMm;
             if (i < fields) {
-                Style style = Style.line(LineWidth.W018, Palette.BLACK)
-                        .withFill(i % 2 == 0 ? Palette.BLACK : Palette.WHITE);
+                Style style =
+                        Style.line(LineWidth.W018, Palette.BLACK).withFill(i % 2 == 0 ? Palette.BLACK : Palette.WHITE);
                 canvas.shape(PenPath.box(new Box(at, y, at + fieldMm, y + BAR_MM)), style);
             }
             if (fieldMm >= FIGURE_ROOM_MM || i == 0 || i == fields) {
@@ -55,8 +55,6 @@ public final class ScaleBar {
     }
 
     private static String figure(double value) {
-        return value == Math.rint(value)
-                ? Long.toString(Math.round(value))
-                : String.format(Locale.ROOT, "%.1f", value);
+        return value == Math.rint(value) ? Long.toString(Math.round(value)) : String.format(Locale.ROOT, "%.1f", value);
     }
 }

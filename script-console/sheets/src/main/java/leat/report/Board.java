@@ -52,7 +52,9 @@ record Board(Canvas canvas, View view, UnitSystem units, Figures figures, Legend
     /** What was computed for a thing, to end its title with; empty if nothing was. */
     String computed(Id id) {
         StringBuilder text = new StringBuilder();
-        figures.of(id).forEach((name, value) -> text.append(", ").append(name).append(' ').append(show(value)));
+        figures.of(id)
+                .forEach((name, value) ->
+                        text.append(", ").append(name).append(' ').append(show(value)));
         return text.toString();
     }
 }

@@ -24,12 +24,7 @@ final class CoveragePainter {
 
     private static final List<String> LABELS = List.of(
             "under 25 % of the surface's mean",
-            "25 to 50 %",
-            "50 to 75 %",
-            "75 to 100 %",
-            "100 to 125 %",
-            "125 to 150 %",
-            "over 150 % of the mean");
+            "25 to 50 %", "50 to 75 %", "75 to 100 %", "100 to 125 %", "125 to 150 %", "over 150 % of the mean");
 
     private static final int OUTSIDE = -1;
     private static final int SHORT = 1;
@@ -50,8 +45,13 @@ final class CoveragePainter {
             int wanted = i;
             Style style = Style.fill(Palette.HEAT.get(i));
             paint(LABELS.get(i), style, surface -> wanted, CoveragePainter::classes);
-            board.legend().add("25-" + i, LABELS.get(i), (c, box) -> c.shape(
-                    PenPath.box(box), Style.line(LineWidth.W013, Palette.GREY).withFill(Palette.HEAT.get(wanted))));
+            board.legend()
+                    .add(
+                            "25-" + i,
+                            LABELS.get(i),
+                            (c, box) -> c.shape(
+                                    PenPath.box(box),
+                                    Style.line(LineWidth.W013, Palette.GREY).withFill(Palette.HEAT.get(wanted))));
         }
         board.canvas().endLayer();
         board.canvas().beginLayer("short", "Spots short of reach");
@@ -117,7 +117,8 @@ final class CoveragePainter {
         WetCells cells = surface.cells();
         return (column, fromTop) -> {
             int row = cells.rows() - 1 - fromTop;
-            boolean isShort = cells.holds(row, column) && cells.reach(row, column) < surface.wanted().value();
+            boolean isShort = cells.holds(row, column)
+                    && cells.reach(row, column) < surface.wanted().value();
             return isShort ? SHORT : 0;
         };
     }

@@ -34,9 +34,13 @@ final class Facts {
         add("New pipe", length(water, run -> !run.existing()));
         add("Existing pipe in use", length(water, PipeRun::existing));
         add("Trench", trench());
-        add("Hose bibs", water.bibs().isEmpty() ? "" : Integer.toString(water.bibs().size()));
-        water.sources().forEach(source -> add(
-                "Source " + source.id(), source.water().label() + ", static pressure " + show(source.staticPressure())));
+        add(
+                "Hose bibs",
+                water.bibs().isEmpty() ? "" : Integer.toString(water.bibs().size()));
+        water.sources()
+                .forEach(source -> add(
+                        "Source " + source.id(),
+                        source.water().label() + ", static pressure " + show(source.staticPressure())));
         return lines;
     }
 

@@ -40,7 +40,8 @@ record Figures(SortedMap<Id, SortedMap<String, Quantity>> byId, List<Finding> fi
     /** Worst first, then by rule, then in the order in which they were found: so they are numbered everywhere. */
     List<Finding> sorted() {
         List<Finding> sorted = new ArrayList<>(findings);
-        sorted.sort(Comparator.comparing(Finding::severity).thenComparing(one -> one.rule().id()));
+        sorted.sort(Comparator.comparing(Finding::severity)
+                .thenComparing(one -> one.rule().id()));
         return sorted;
     }
 

@@ -22,9 +22,11 @@ import leat.model.plan.Yard;
 /** Marks breaches and cautions with their numbers in the list of findings; notes stay in the list. */
 final class FindingPainter {
 
-    private static final Style BREACH = Style.line(LineWidth.W070, Palette.VERMILION).withFill(Palette.WHITE);
-    private static final Style CAUTION =
-            Style.line(LineWidth.W025, Palette.BLACK).withDash(Dash.SHORT_DASHED).withFill(Palette.WHITE);
+    private static final Style BREACH =
+            Style.line(LineWidth.W070, Palette.VERMILION).withFill(Palette.WHITE);
+    private static final Style CAUTION = Style.line(LineWidth.W025, Palette.BLACK)
+            .withDash(Dash.SHORT_DASHED)
+            .withFill(Palette.WHITE);
 
     /** More numbers than this at one place are cut short; the list has them all. */
     private static final int MOST_NUMBERS = 4;

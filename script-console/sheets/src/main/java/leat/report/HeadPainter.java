@@ -128,7 +128,8 @@ final class HeadPainter {
         for (Head head : water.heads()) {
             if (head instanceof DripLine line) {
                 double[] xy = board.sheet(line.path().points());
-                board.canvas().beginItem(title(line) + ", " + board.show(line.path().length()), "");
+                board.canvas()
+                        .beginItem(title(line) + ", " + board.show(line.path().length()), "");
                 drip(board.canvas(), xy);
                 board.canvas().endItem();
                 board.callouts().avoid(xy);
@@ -165,8 +166,8 @@ final class HeadPainter {
                 Symbols.bubbler(c, box.left() + 1.5, box.centreY(), Palette.GREY);
             });
         } else if (head instanceof Bubbler) {
-            board.legend().add("64", "bubbler", (c, box) ->
-                    Symbols.bubbler(c, box.centreX(), box.centreY(), Palette.GREY));
+            board.legend()
+                    .add("64", "bubbler", (c, box) -> Symbols.bubbler(c, box.centreX(), box.centreY(), Palette.GREY));
         } else if (head instanceof Rotor) {
             board.legend().add("60", "rotor; it throws to the side of its pointer, with an eye all round", (c, box) -> {
                 Symbols.rotor(c, box.centreX() - 3, box.centreY(), Palette.GREY, 60);

@@ -52,9 +52,11 @@ final class Page {
         context.put("schedules", schedules());
         context.put("hasFindings", !figures.findings().isEmpty());
         context.put("findings", findings());
-        context.put("cautions", Cautions.of(Hazards.in(yard)).stream()
-                .map(caution -> Map.of("topic", caution.topic(), "text", caution.text()))
-                .toList());
+        context.put(
+                "cautions",
+                Cautions.of(Hazards.in(yard)).stream()
+                        .map(caution -> Map.of("topic", caution.topic(), "text", caution.text()))
+                        .toList());
         return context;
     }
 
@@ -124,7 +126,12 @@ final class Page {
                 schedules.heads());
         section(sections, "pipes", "Pipe schedule", "", schedules.pipes());
         section(sections, "bibs", "Hose bib schedule", "", schedules.bibs());
-        section(sections, "trenches", "Trench list", "Depth is from finished grade to the bottom.", schedules.trenches());
+        section(
+                sections,
+                "trenches",
+                "Trench list",
+                "Depth is from finished grade to the bottom.",
+                schedules.trenches());
         return sections;
     }
 
@@ -137,11 +144,13 @@ final class Page {
         List<Map<String, Object>> heads = new ArrayList<>();
         for (int i = 0; i < shown.columns().size(); i++) {
             int column = i;
-            boolean number = shown.rows().stream().anyMatch(row -> row.get(column).number());
+            boolean number =
+                    shown.rows().stream().anyMatch(row -> row.get(column).number());
             heads.add(Map.of("text", shown.columns().get(i), "number", number));
         }
         List<Map<String, Object>> rows = shown.rows().stream()
-                .map(row -> Map.<String, Object>of("cells", row.stream().map(Page::cell).toList()))
+                .map(row -> Map.<String, Object>of(
+                        "cells", row.stream().map(Page::cell).toList()))
                 .toList();
         Map<String, Object> section = new TreeMap<>();
         section.put("id", id);

@@ -54,7 +54,8 @@ final class PipePainter {
 
     private String title(PipeRun run, String role, WaterStyle style) {
         String size = run.tradeSize().map(Object::toString).orElse("size open, " + run.series());
-        return run.id() + ": " + role + ", " + size + ", " + board.show(run.route().length()) + ", " + style.label()
+        return run.id() + ": " + role + ", " + size + ", "
+                + board.show(run.route().length()) + ", " + style.label()
                 + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", in a later year" : "")
                 + board.computed(run.id());
     }
@@ -68,12 +69,22 @@ final class PipePainter {
     }
 
     private void legend(WaterStyle style, LineWidth width, PipeRun run, String layer) {
-        String text = (layer.equals("main") ? "main, " : "lateral, ") + style.label()
-                + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", later" : "");
+        String text = (layer.equals("main") ? "main, " : "lateral, ")
+                + style.label()
+                + (run.existing() ? ", existing" : "")
+                + (run.phase() == Phase.LATER ? ", later" : "");
         String key = "5" + (layer.equals("main") ? 0 : 1) + style.ordinal() + (run.existing() ? 0 : 1)
                 + run.phase().ordinal();
-        board.legend().add(key, text, (c, box) ->
-                pipe(c, new double[] {box.left(), box.centreY(), box.right(), box.centreY()}, style, width, run));
+        board.legend()
+                .add(
+                        key,
+                        text,
+                        (c, box) -> pipe(
+                                c,
+                                new double[] {box.left(), box.centreY(), box.right(), box.centreY()},
+                                style,
+                                width,
+                                run));
     }
 
     /** Sizes stand where they change, and on every run that is long enough. */

@@ -54,8 +54,7 @@ class ReportTest {
     }
 
     private static CoverageResult coverage(Yard yard) {
-        return Coverage.run(
-                StandingData.load("leat-1").siteOf(yard), CoverageParameters.defaults(), Progress.NONE);
+        return Coverage.run(StandingData.load("leat-1").siteOf(yard), CoverageParameters.defaults(), Progress.NONE);
     }
 
     private static SortedMap<String, byte[]> files(Yard yard, Figures figures) {
@@ -85,7 +84,8 @@ class ReportTest {
     void thePageFetchesNothingAndRunsNothing() {
         String page = page(TernHill.yardByHand(), figures());
         assertFalse(page.contains("<script"));
-        assertFalse(Pattern.compile("(?:src|href)\\s*=\\s*\"(?!#)").matcher(page).find());
+        assertFalse(
+                Pattern.compile("(?:src|href)\\s*=\\s*\"(?!#)").matcher(page).find());
         assertFalse(page.contains("@import"));
         Matcher urls = Pattern.compile("url\\(([^)]*)\\)").matcher(page);
         while (urls.find()) {
@@ -101,8 +101,8 @@ class ReportTest {
         while (matcher.find()) {
             assertTrue(ids.add(matcher.group(1)), matcher.group(1));
         }
-        Matcher references =
-                Pattern.compile("(?:href=\"#|for=\"|aria-labelledby=\"|url\\(#)([^\")]*)").matcher(page);
+        Matcher references = Pattern.compile("(?:href=\"#|for=\"|aria-labelledby=\"|url\\(#)([^\")]*)")
+                .matcher(page);
         while (references.find()) {
             assertTrue(ids.contains(references.group(1)), references.group(1));
         }
@@ -110,10 +110,19 @@ class ReportTest {
 
     @Test
     void whatUsersNameIsShownNotRun() {
-        Yard yard = Parts.yard("<script>alert(1)</script>").with(
-                Parts.lawn("\"><img src=x onerror=alert(1)>", Parts.rectangle(Parts.at(0, 0), Parts.feet(9), Parts.feet(9))),
-                Parts.spray("=cmd|'/c calc'!A1", Parts.at(0, 0)).family("spray-2_4").arc(0, 90).radius(Parts.feet(8)),
-                Parts.spray("{{name}}", Parts.at(9, 9)).family("spray-2_4").arc(180, 90).radius(Parts.feet(8)));
+        Yard yard = Parts.yard("<script>alert(1)</script>")
+                .with(
+                        Parts.lawn(
+                                "\"><img src=x onerror=alert(1)>",
+                                Parts.rectangle(Parts.at(0, 0), Parts.feet(9), Parts.feet(9))),
+                        Parts.spray("=cmd|'/c calc'!A1", Parts.at(0, 0))
+                                .family("spray-2_4")
+                                .arc(0, 90)
+                                .radius(Parts.feet(8)),
+                        Parts.spray("{{name}}", Parts.at(9, 9))
+                                .family("spray-2_4")
+                                .arc(180, 90)
+                                .radius(Parts.feet(8)));
         SortedMap<String, byte[]> files = files(yard, Figures.none());
         String page = new String(files.get("report.html"), StandardCharsets.UTF_8);
         assertFalse(page.contains("<script"));
@@ -152,7 +161,8 @@ class ReportTest {
     void eachCautionBelongsToSomethingThatAPlanCanHold() {
         TreeSet<String> met = new TreeSet<>(Hazards.in(TernHill.yardByHand()));
         met.addAll(Hazards.in(MillCroft.yardByHand()));
-        met.addAll(Hazards.in(Parts.yard("High").with(Parts.mains("street", Parts.at(0, 0)).staticPressure(Parts.psi(95)))));
+        met.addAll(Hazards.in(
+                Parts.yard("High").with(Parts.mains("street", Parts.at(0, 0)).staticPressure(Parts.psi(95)))));
         assertEquals(new TreeSet<>(Cautions.topics()), met);
         assertEquals(List.of(), Hazards.in(Yard.empty("Bare Ground", UnitSystem.US)));
     }
