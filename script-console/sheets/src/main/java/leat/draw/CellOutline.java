@@ -35,19 +35,24 @@ public final class CellOutline {
     }
 
     /**
-     * All cells of one class.
+     * Adds the outlines of all cells of one class to a path.
      *
      * @param classAt class of the cell at (column, row); column 0 is leftmost, row 0 topmost on the sheet
      * @param wanted the class to outline
      * @param left of column 0, in millimetres
      * @param top of row 0, in millimetres
      * @param cellMm side of a cell
-     * @return a path without a step if no cell has the class
      */
-    public static PenPath.Builder trace(
-            int columns, int rows, IntBinaryOperator classAt, int wanted, double left, double top, double cellMm) {
+    public static void trace(
+            PenPath.Builder path,
+            int columns,
+            int rows,
+            IntBinaryOperator classAt,
+            int wanted,
+            double left,
+            double top,
+            double cellMm) {
         CellOutline outline = new CellOutline(columns, rows, classAt, wanted);
-        PenPath.Builder path = PenPath.builder();
         int across = columns + 1;
         for (int corner = 0; corner < across * (rows + 1); corner++) {
             for (int direction = EAST; direction <= NORTH; direction++) {
@@ -56,7 +61,6 @@ public final class CellOutline {
                 }
             }
         }
-        return path;
     }
 
     private boolean at(int column, int row) {

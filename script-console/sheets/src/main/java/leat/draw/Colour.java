@@ -26,6 +26,7 @@ public record Colour(int red, int green, int blue) {
 
     /** As {@code #rrggbb}. */
     public String hex() {
-        return "#" + Integer.toHexString(0x1000000 | red << 16 | green << 8 | blue).substring(1);
+        return "#"
+                + Integer.toHexString(0x1000000 | red << 16 | green << 8 | blue).substring(1);
     }
 }

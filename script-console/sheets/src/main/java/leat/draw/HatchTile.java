@@ -28,6 +28,8 @@ final class HatchTile {
 
     /** Dots are points with round caps, three times as wide as a line, or they would not print. */
     static double strokeMm(Hatch hatch) {
-        return hatch.pattern() == Hatch.Pattern.DOTS ? 3 * hatch.width().mm() : hatch.width().mm();
+        return hatch.pattern() == Hatch.Pattern.DOTS
+                ? 3 * hatch.width().mm()
+                : hatch.width().mm();
     }
 }

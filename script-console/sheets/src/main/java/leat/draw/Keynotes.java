@@ -30,8 +30,7 @@ public final class Keynotes {
         canvas.shape(
                 PenPath.circle(x, y, RADIUS_MM),
                 Style.line(LineWidth.W018, Palette.BLACK).withFill(Palette.WHITE));
-        canvas.text(
-                x, y + 1.1, Integer.toString(number), Lettering.small().anchored(Lettering.Anchor.MIDDLE));
+        canvas.text(x, y + 1.1, Integer.toString(number), Lettering.small().anchored(Lettering.Anchor.MIDDLE));
     }
 
     /**

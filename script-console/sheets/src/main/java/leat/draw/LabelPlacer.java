@@ -23,8 +23,7 @@ public final class LabelPlacer {
      * @param heightMm of the label
      * @param priority lower is placed earlier
      */
-    public record Label(
-            String id, double x, double y, double clearMm, double widthMm, double heightMm, int priority) {}
+    public record Label(String id, double x, double y, double clearMm, double widthMm, double heightMm, int priority) {}
 
     /**
      * A label with its room.

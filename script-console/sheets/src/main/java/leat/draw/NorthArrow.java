@@ -11,15 +11,13 @@ public final class NorthArrow {
     public static void draw(Canvas canvas, double x, double top) {
         double middle = top + 11;
         canvas.beginItem("North", "North is up the sheet.");
-        canvas.text(
-                x,
-                top + 3,
-                "N",
-                Lettering.of(3).inBold().anchored(Lettering.Anchor.MIDDLE));
+        canvas.text(x, top + 3, "N", Lettering.of(3).inBold().anchored(Lettering.Anchor.MIDDLE));
         Style line = Style.line(LineWidth.W018, Palette.BLACK);
         canvas.shape(PenPath.arc(x, middle, 4, 35, 290, false), line);
-        canvas.shape(PenPath.polygon(x, middle - 6.5, x - 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.BLACK));
-        canvas.shape(PenPath.polygon(x, middle - 6.5, x + 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.WHITE));
+        canvas.shape(
+                PenPath.polygon(x, middle - 6.5, x - 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.BLACK));
+        canvas.shape(
+                PenPath.polygon(x, middle - 6.5, x + 1.6, middle + 5, x, middle + 3.2), line.withFill(Palette.WHITE));
         canvas.endItem();
     }
 }

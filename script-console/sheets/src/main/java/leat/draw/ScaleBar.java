@@ -10,7 +10,9 @@ public final class ScaleBar {
 
     private static final double METRES_PER_FOOT = 0.3048;
     private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000, 10_000};
-    private static final int FIELDS = 4;
+    private static final int LEAST_FIELDS = 2;
+    private static final int MOST_FIELDS = 5;
+    private static final double FIGURE_ROOM_MM = 9;
     private static final double BAR_MM = 1.4;
 
     private ScaleBar() {}
@@ -26,29 +28,33 @@ public final class ScaleBar {
     private static void row(
             Canvas canvas, Scale scale, double x, double y, double foot, double unitM, String unit, double roomMm) {
         double step = STEPS[0];
+        int fields = LEAST_FIELDS;
         for (double candidate : STEPS) {
-            if (FIELDS * scale.mm(candidate * unitM) <= roomMm) {
-                step = candidate;
+            for (int count = LEAST_FIELDS; count <= MOST_FIELDS; count++) {
+                double lengthMm = count * scale.mm(candidate * unitM);
+                // Of bars as long as each other the one with fewer fields, which comes later.
+                if (lengthMm <= roomMm && lengthMm >= fields * scale.mm(step * unitM)) {
+                    step = candidate;
+                    fields = count;
+                }
             }
         }
         double fieldMm = scale.mm(step * unitM);
         Lettering figures = Lettering.small().anchored(Lettering.Anchor.MIDDLE);
-        for (int i = 0; i <= FIELDS; i++) {
+        for (int i = 0; i <= fields; i++) {
             double at = x + 2 + i * fieldMm;
-            if (i < FIELDS) {
-                Style style = Style.line(LineWidth.W018, Palette.BLACK)
-                        .withFill(i % 2 == 0 ? Palette.BLACK : Palette.WHITE);
+            if (i < fields) {
+                Style style =
+                        Style.line(LineWidth.W018, Palette.BLACK).withFill(i % 2 == 0 ? Palette.BLACK : Palette.WHITE);
                 canvas.shape(PenPath.box(new Box(at, y, at + fieldMm, y + BAR_MM)), style);
             }
-            if (i != 1 && i != 3) {
-                canvas.text(at, foot, figure(i * step) + (i == FIELDS ? " " + unit : ""), figures);
+            if (fieldMm >= FIGURE_ROOM_MM || i == 0 || i == fields) {
+                canvas.text(at, foot, figure(i * step) + (i == fields ? " " + unit : ""), figures);
             }
         }
     }
 
     private static String figure(double value) {
-        return value == Math.rint(value)
-                ? Long.toString(Math.round(value))
-                : String.format(Locale.ROOT, "%.1f", value);
+        return value == Math.rint(value) ? Long.toString(Math.round(value)) : String.format(Locale.ROOT, "%.1f", value);
     }
 }

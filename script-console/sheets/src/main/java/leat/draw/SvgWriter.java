@@ -194,7 +194,10 @@ public final class SvgWriter {
             public void arcTo(double radius, boolean large, boolean clockwise, double x, double y) {
                 String size = Numbers.mm(radius);
                 data.append('A').append(size).append(' ').append(size).append(" 0 ");
-                data.append(large ? '1' : '0').append(' ').append(clockwise ? '1' : '0').append(' ');
+                data.append(large ? '1' : '0')
+                        .append(' ')
+                        .append(clockwise ? '1' : '0')
+                        .append(' ');
                 data.append(Numbers.mm(x)).append(' ').append(Numbers.mm(y));
             }
 

@@ -49,8 +49,7 @@ public record TitleBlock(String place, String sheet, List<Line> lines, List<Stri
         double inner = column.width() - 2 * PAD_MM;
         double x = column.left() + PAD_MM;
         double top = column.bottom() - heightMm(column.width());
-        canvas.shape(
-                PenPath.line(column.left(), top, column.right(), top), Style.line(LineWidth.W050, Palette.BLACK));
+        canvas.shape(PenPath.line(column.left(), top, column.right(), top), Style.line(LineWidth.W050, Palette.BLACK));
         double y = TextBlock.draw(canvas, place, x, top + PAD_MM, inner, PLACE);
         y = TextBlock.draw(canvas, sheet, x, y - 1, inner, SHEET) + 0.5;
         double valueX = x + inner * 0.3;

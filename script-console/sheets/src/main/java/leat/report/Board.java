@@ -8,12 +8,12 @@ import leat.draw.View;
 import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
 import leat.model.geometry.Region;
+import leat.model.id.Id;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
-import leat.model.quantity.Units;
 
 /** What all painters of one sheet share: where they draw, at what scale, in which units, and who letters for them. */
-record Board(Canvas canvas, View view, UnitSystem units, Legend legend, Callouts callouts) {
+record Board(Canvas canvas, View view, UnitSystem units, Figures figures, Legend legend, Callouts callouts) {
 
     double x(Point point) {
         return view.x(point.xM());
@@ -46,6 +46,15 @@ record Board(Canvas canvas, View view, UnitSystem units, Legend legend, Callouts
     }
 
     String show(Quantity quantity) {
-        return Units.show(quantity, units);
+        return Words.show(quantity, units);
+    }
+
+    /** What was computed for a thing, to end its title with; empty if nothing was. */
+    String computed(Id id) {
+        StringBuilder text = new StringBuilder();
+        figures.of(id)
+                .forEach((name, value) ->
+                        text.append(", ").append(name).append(' ').append(show(value)));
+        return text.toString();
     }
 }

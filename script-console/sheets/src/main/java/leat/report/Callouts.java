@@ -27,10 +27,15 @@ final class Callouts {
     static final int ZONES = 2;
     static final int NAMES = 3;
     static final int SIZES = 4;
+    static final int FINDINGS = 5;
 
     private static final double FRAME_PAD_MM = 1.1;
 
-    private record Words(String layer, List<String> lines, Lettering lettering, @Nullable Style frame) {
+    private record Words(
+            String layer,
+            List<String> lines,
+            Lettering lettering,
+            @Nullable Style frame) {
 
         double widthMm() {
             double widest = lines.stream().mapToDouble(lettering::widthMm).max().orElse(0);
@@ -130,7 +135,9 @@ final class Callouts {
         if (text.frame() != null) {
             canvas.shape(PenPath.box(box), text.frame());
         }
-        double y = box.top() + (text.frame() == null ? 0.2 : FRAME_PAD_MM) + text.lettering().capitalMm();
+        double y = box.top()
+                + (text.frame() == null ? 0.2 : FRAME_PAD_MM)
+                + text.lettering().capitalMm();
         Lettering lettering = text.lettering().anchored(Lettering.Anchor.MIDDLE);
         for (String line : text.lines()) {
             canvas.text(box.centreX(), y, line, text.frame() == null ? lettering.withHalo() : lettering);

@@ -29,8 +29,7 @@ import leat.model.water.ZoneValve;
 final class DevicePainter {
 
     private static final double METER_OFF_MM = 6;
-    private static final Style FRAME =
-            Style.line(LineWidth.W018, Palette.BLACK).withFill(Palette.WHITE);
+    private static final Style FRAME = Style.line(LineWidth.W018, Palette.BLACK).withFill(Palette.WHITE);
 
     private final Board board;
     private final WaterSystem water;
@@ -60,8 +59,11 @@ final class DevicePainter {
                 "");
         source(canvas, source, x, y, style);
         canvas.endItem();
-        board.legend().add("80-" + kind(source), kind(source), (c, box) ->
-                source(c, source, box.centreX(), box.centreY(), style));
+        board.legend()
+                .add(
+                        "80-" + kind(source),
+                        kind(source),
+                        (c, box) -> source(c, source, box.centreX(), box.centreY(), style));
         take(x, y);
         name("source " + source.id(), source.id().name(), x, y);
         source.meter().ifPresent(meter -> meter(source, meter));
@@ -117,8 +119,11 @@ final class DevicePainter {
             return;
         }
         boolean behindMeter = water.sources().stream()
-                .anyMatch(source -> run.get().from().equals(source.id()) && source.meter().isPresent());
-        Point at = behindMeter ? along(run.get().route(), 2 * METER_OFF_MM) : along(run.get().route(), 3);
+                .anyMatch(source ->
+                        run.get().from().equals(source.id()) && source.meter().isPresent());
+        Point at = behindMeter
+                ? along(run.get().route(), 2 * METER_OFF_MM)
+                : along(run.get().route(), 3);
         Point ahead = along(run.get().route(), behindMeter ? 2 * METER_OFF_MM + 1 : 4);
         double x = board.x(at);
         double y = board.y(at);
@@ -130,8 +135,11 @@ final class DevicePainter {
                         "All behind it is irrigation water.");
         Symbols.backflow(board.canvas(), x, y, downstream);
         board.canvas().endItem();
-        board.legend().add("83", "backflow preventer, pointing downstream", (c, box) ->
-                Symbols.backflow(c, box.centreX(), box.centreY(), 90));
+        board.legend()
+                .add(
+                        "83",
+                        "backflow preventer, pointing downstream",
+                        (c, box) -> Symbols.backflow(c, box.centreX(), box.centreY(), 90));
         take(x, y);
         name("backflow " + backflow.id(), backflow.id().name(), x, y);
     }
@@ -145,8 +153,11 @@ final class DevicePainter {
         board.canvas().beginItem("manifold " + String.join("\n", lines), "");
         Symbols.manifold(board.canvas(), x, y);
         board.canvas().endItem();
-        board.legend().add("84", "manifold of zone valves; its valves are listed beside it", (c, box) ->
-                Symbols.manifold(c, box.centreX(), box.centreY()));
+        board.legend()
+                .add(
+                        "84",
+                        "manifold of zone valves; its valves are listed beside it",
+                        (c, box) -> Symbols.manifold(c, box.centreX(), box.centreY()));
         take(x, y);
         board.callouts()
                 .addFramed(
@@ -165,8 +176,9 @@ final class DevicePainter {
         if (valve.spare()) {
             return valve.id() + ": spare";
         }
-        Optional<Zone> zone =
-                water.zones().stream().filter(one -> one.valve().equals(valve.id())).findFirst();
+        Optional<Zone> zone = water.zones().stream()
+                .filter(one -> one.valve().equals(valve.id()))
+                .findFirst();
         return valve.id() + ": " + zone.map(one -> "zone " + one.id()).orElse("no zone yet");
     }
 
@@ -179,12 +191,16 @@ final class DevicePainter {
         board.canvas()
                 .beginItem(
                         bib.id() + ": hose bib, " + board.show(bib.drawn()) + ", " + supply
-                                + (bib.vacuumBreaker() ? ", with vacuum breaker" : ", no vacuum breaker"),
+                                + (bib.vacuumBreaker() ? ", with vacuum breaker" : ", no vacuum breaker")
+                                + board.computed(bib.id()),
                         "");
         Symbols.bib(board.canvas(), x, y, style.colour());
         board.canvas().endItem();
-        board.legend().add("85-" + style.ordinal(), "hose bib, " + style.label(), (c, box) ->
-                Symbols.bib(c, box.centreX(), box.centreY() + 0.8, style.colour()));
+        board.legend()
+                .add(
+                        "85-" + style.ordinal(),
+                        "hose bib, " + style.label(),
+                        (c, box) -> Symbols.bib(c, box.centreX(), box.centreY() + 0.8, style.colour()));
         take(x, y);
         name("bib " + bib.id(), bib.id().name() + " (" + style.letter() + ")", x, y);
     }

@@ -8,7 +8,6 @@ import leat.model.plan.Yard;
 import leat.model.quantity.Area;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
-import leat.model.quantity.Units;
 import leat.model.water.PipeRun;
 import leat.model.water.WaterSystem;
 import leat.model.water.ZoneValve;
@@ -35,9 +34,13 @@ final class Facts {
         add("New pipe", length(water, run -> !run.existing()));
         add("Existing pipe in use", length(water, PipeRun::existing));
         add("Trench", trench());
-        add("Hose bibs", water.bibs().isEmpty() ? "" : Integer.toString(water.bibs().size()));
-        water.sources().forEach(source -> add(
-                "Source " + source.id(), source.water().label() + ", static pressure " + show(source.staticPressure())));
+        add(
+                "Hose bibs",
+                water.bibs().isEmpty() ? "" : Integer.toString(water.bibs().size()));
+        water.sources()
+                .forEach(source -> add(
+                        "Source " + source.id(),
+                        source.water().label() + ", static pressure " + show(source.staticPressure())));
         return lines;
     }
 
@@ -73,7 +76,7 @@ final class Facts {
     }
 
     private String show(Quantity quantity) {
-        return Units.show(quantity, yard.units());
+        return Words.show(quantity, yard.units());
     }
 
     private void add(String word, String value) {

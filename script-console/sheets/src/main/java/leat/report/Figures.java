@@ -1,5 +1,8 @@
 package leat.report;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -28,6 +31,18 @@ record Figures(SortedMap<Id, SortedMap<String, Quantity>> byId, List<Finding> fi
 
     static Figures none() {
         return new Figures(new TreeMap<>(), List.of());
+    }
+
+    SortedMap<String, Quantity> of(Id id) {
+        return byId.getOrDefault(id, Collections.emptySortedMap());
+    }
+
+    /** Worst first, then by rule, then in the order in which they were found: so they are numbered everywhere. */
+    List<Finding> sorted() {
+        List<Finding> sorted = new ArrayList<>(findings);
+        sorted.sort(Comparator.comparing(Finding::severity)
+                .thenComparing(one -> one.rule().id()));
+        return sorted;
     }
 
     Figures with(Id id, String name, Quantity value) {

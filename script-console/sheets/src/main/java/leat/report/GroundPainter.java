@@ -4,7 +4,6 @@ import java.util.List;
 import leat.draw.Box;
 import leat.draw.Canvas;
 import leat.draw.Dash;
-import leat.draw.Hatch;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
@@ -39,8 +38,11 @@ final class GroundPainter {
             canvas.beginItem(title, about(surface));
             fill(canvas, board.path(surface.region()), surface.kind(), surface.phase());
             canvas.endItem();
-            board.legend().add("20-" + surface.kind().ordinal(), SurfaceStyle.of(surface.kind()).label(), (c, box) ->
-                    fill(c, PenPath.box(box), surface.kind(), Phase.NOW));
+            board.legend()
+                    .add(
+                            "20-" + surface.kind().ordinal(),
+                            SurfaceStyle.of(surface.kind()).label(),
+                            (c, box) -> fill(c, PenPath.box(box), surface.kind(), Phase.NOW));
             name(surface);
         }
         canvas.endLayer();
@@ -51,7 +53,8 @@ final class GroundPainter {
     }
 
     private static String about(Surface surface) {
-        String planting = surface.planting().map(text -> "Planting: " + text + ". ").orElse("");
+        String planting =
+                surface.planting().map(text -> "Planting: " + text + ". ").orElse("");
         return planting + surface.soil().map(text -> "Soil: " + text + ".").orElse("");
     }
 
@@ -89,14 +92,18 @@ final class GroundPainter {
                     Style.line(LineWidth.W025, Palette.BLACK).withFill(Palette.WHITE));
         }
         canvas.endLayer();
-        board.legend().add("10", "lot boundary, with bearing and distance of each side", (c, box) -> c.shape(
-                PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), line));
+        board.legend()
+                .add(
+                        "10",
+                        "lot boundary, with bearing and distance of each side",
+                        (c, box) -> c.shape(PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), line));
     }
 
     private String closure(Survey survey) {
         return survey.closing() == Survey.Closing.DRAWN
                 ? "The last side was not measured; it is drawn back to the start."
-                : "Error of closure " + board.show(survey.misclosure()) + ", spread over the sides by the compass rule.";
+                : "Error of closure " + board.show(survey.misclosure())
+                        + ", spread over the sides by the compass rule.";
     }
 
     /** Each side as the deed has it, in its direction; a side that was only drawn shows what the drawing gives. */

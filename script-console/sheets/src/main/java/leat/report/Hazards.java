@@ -48,15 +48,20 @@ final class Hazards {
     private void water() {
         boolean pipes = water.pipes().findAny().isPresent();
         boolean ownSource = water.sources().stream().anyMatch(source -> !(source instanceof Mains));
-        add("Backflow and cross-connection", !water.heads().isEmpty() || !water.bibs().isEmpty() || pipes);
+        add(
+                "Backflow and cross-connection",
+                !water.heads().isEmpty() || !water.bibs().isEmpty() || pipes);
         add("Wells, pumps and other sources", ownSource);
         add(
                 "High supply pressure",
-                water.sources().stream().anyMatch(source -> source.staticPressure().compareTo(HIGH) > 0));
+                water.sources().stream()
+                        .anyMatch(source -> source.staticPressure().compareTo(HIGH) > 0));
         add("Pressure testing", pipes);
         add("Pressure rating and temperature", pipes);
         add("Water hammer", !water.manifolds().isEmpty() || !water.zones().isEmpty());
-        add("Solvent cement vapours", water.pipes().anyMatch(pipe -> pipe.series().contains("PVC")));
+        add(
+                "Solvent cement vapours",
+                water.pipes().anyMatch(pipe -> pipe.series().contains("PVC")));
         add("Freezing and winterising", pipes);
         add("Runoff and slippery paths", !water.heads().isEmpty());
     }

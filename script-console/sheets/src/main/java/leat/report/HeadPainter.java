@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.SortedMap;
 import leat.draw.Box;
 import leat.draw.Canvas;
+import leat.draw.Dash;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.Palette;
@@ -11,6 +12,7 @@ import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.geometry.Sector;
 import leat.model.id.HeadId;
+import leat.model.id.ZoneId;
 import leat.model.water.Bubbler;
 import leat.model.water.DripLine;
 import leat.model.water.Head;
@@ -34,10 +36,11 @@ final class HeadPainter {
 
     void draw() {
         Canvas canvas = board.canvas();
-        canvas.beginLayer("arcs", "Arcs and throw");
+        canvas.beginLayer("arcs", "Arcs, throw and drip lines");
         for (Head head : water.heads()) {
             head.sector().ifPresent(sector -> arc(canvas, head, sector));
         }
+        dripLines();
         canvas.endLayer();
     }
 
@@ -57,13 +60,13 @@ final class HeadPainter {
 
     /** One row of the legend for each zone. */
     void zoneLegend() {
-        SortedMap<leat.model.id.ZoneId, ZoneStyle> zones = ZoneStyle.of(water);
+        SortedMap<ZoneId, ZoneStyle> zones = ZoneStyle.of(water);
         int row = 0;
         for (Zone zone : water.zones()) {
             ZoneStyle style = zones.getOrDefault(zone.id(), ZoneStyle.NONE);
             String key = "7" + (char) ('A' + row / 26) + (char) ('A' + row % 26);
             row++;
-            board.legend().add(key, "arcs of zone " + zone.id() + ", valve " + zone.valve(), (c, box) -> {
+            board.legend().add(key, "heads and arcs of zone " + zone.id() + ", valve " + zone.valve(), (c, box) -> {
                 c.shape(PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), style.arc());
                 c.shape(PenPath.circle(box.centreX(), box.centreY(), Symbols.HEAD_MM), Style.fill(style.colour()));
             });
@@ -95,7 +98,8 @@ final class HeadPainter {
                                         + board.show(sector.arc().start())))
                 .orElse("");
         String zone = water.zoneOf(head.id()).map(one -> ", zone " + one.id()).orElse(", in no zone yet");
-        return head.id() + ": " + HeadWords.shape(head) + throwing + zone + ", " + head.family();
+        return head.id() + ": " + HeadWords.shape(head) + throwing + zone + ", " + head.family()
+                + board.computed(head.id());
     }
 
     private static void symbol(Canvas canvas, Head head, double x, double y, ZoneStyle style) {
@@ -120,11 +124,12 @@ final class HeadPainter {
         }
     }
 
-    void dripLines() {
+    private void dripLines() {
         for (Head head : water.heads()) {
             if (head instanceof DripLine line) {
                 double[] xy = board.sheet(line.path().points());
-                board.canvas().beginItem(title(line) + ", " + board.show(line.path().length()), "");
+                board.canvas()
+                        .beginItem(title(line) + ", " + board.show(line.path().length()), "");
                 drip(board.canvas(), xy);
                 board.canvas().endItem();
                 board.callouts().avoid(xy);
@@ -135,7 +140,7 @@ final class HeadPainter {
     private static void drip(Canvas canvas, double[] xy) {
         canvas.shape(PenPath.polyline(xy), Style.line(LineWidth.W018, Palette.GREEN));
         canvas.shape(
-                PenPath.polyline(xy), Style.line(LineWidth.W070, Palette.GREEN).withDash(leat.draw.Dash.DOTTED));
+                PenPath.polyline(xy), Style.line(LineWidth.W070, Palette.GREEN).withDash(Dash.DOTTED));
     }
 
     private void label(Head head) {
@@ -161,8 +166,8 @@ final class HeadPainter {
                 Symbols.bubbler(c, box.left() + 1.5, box.centreY(), Palette.GREY);
             });
         } else if (head instanceof Bubbler) {
-            board.legend().add("64", "bubbler", (c, box) ->
-                    Symbols.bubbler(c, box.centreX(), box.centreY(), Palette.GREY));
+            board.legend()
+                    .add("64", "bubbler", (c, box) -> Symbols.bubbler(c, box.centreX(), box.centreY(), Palette.GREY));
         } else if (head instanceof Rotor) {
             board.legend().add("60", "rotor; it throws to the side of its pointer, with an eye all round", (c, box) -> {
                 Symbols.rotor(c, box.centreX() - 3, box.centreY(), Palette.GREY, 60);

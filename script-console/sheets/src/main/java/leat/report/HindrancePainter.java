@@ -56,13 +56,16 @@ final class HindrancePainter {
         double doubtMm = board.view().mm(zone.doubt().metres());
         if (doubtMm > 0.1) {
             for (List<Point> ring : zone.region().rings()) {
-                Band.fill(canvas, closed(board.sheet(ring)), doubtMm, Style.fill(digColour(never).tint(0.12)));
+                Band.fill(
+                        canvas,
+                        closed(board.sheet(ring)),
+                        doubtMm,
+                        Style.fill(digColour(never).tint(0.12)));
             }
         }
         canvas.shape(board.path(zone.region()), digStyle(never));
         canvas.endItem();
-        board.legend()
-                .add(never ? "30" : "31", label, (c, box) -> c.shape(PenPath.box(box), digStyle(never)));
+        board.legend().add(never ? "30" : "31", label, (c, box) -> c.shape(PenPath.box(box), digStyle(never)));
         Point middle = Interior.of(zone.region());
         label("hindrances", "zone " + zone.id(), zone.id().name(), board.x(middle), board.y(middle), 0);
     }
@@ -78,7 +81,9 @@ final class HindrancePainter {
                 never ? 45 : -45,
                 LineWidth.W013,
                 digColour(never));
-        return Style.line(LineWidth.W025, digColour(never)).withDash(Dash.DASHED).withHatch(hatch);
+        return Style.line(LineWidth.W025, digColour(never))
+                .withDash(Dash.DASHED)
+                .withHatch(hatch);
     }
 
     private static double[] closed(double[] xy) {
@@ -106,8 +111,11 @@ final class HindrancePainter {
         tree(board.canvas(), x, y, rootsMm, trunkMm);
         board.canvas().endItem();
         board.callouts().take(Box.around(x, y, trunkMm, trunkMm));
-        board.legend().add("33", "tree: trunk, and root zone in which to dig by hand, if at all", (c, box) ->
-                tree(c, box.centreX(), box.centreY(), box.height() / 2, 0.8));
+        board.legend()
+                .add(
+                        "33",
+                        "tree: trunk, and root zone in which to dig by hand, if at all",
+                        (c, box) -> tree(c, box.centreX(), box.centreY(), box.height() / 2, 0.8));
         label("hindrances", "tree " + tree.id(), tree.id().name(), x, y, trunkMm + 0.6);
     }
 
@@ -122,8 +130,8 @@ final class HindrancePainter {
         board.canvas().beginItem(block.id() + ": obstacle", "No trench goes through it.");
         board.canvas().shape(board.path(block.region()), blockStyle());
         board.canvas().endItem();
-        board.legend().add("32", "obstacle: wall, boulder or the like", (c, box) -> c.shape(
-                PenPath.box(box), blockStyle()));
+        board.legend()
+                .add("32", "obstacle: wall, boulder or the like", (c, box) -> c.shape(PenPath.box(box), blockStyle()));
         Point middle = Interior.of(block.region());
         label("hindrances", "block " + block.id(), block.id().name(), board.x(middle), board.y(middle), 1.5);
     }
@@ -139,9 +147,17 @@ final class HindrancePainter {
         board.canvas().beginItem(line.id() + ": " + label, "");
         board.canvas().shape(board.path(line.line()), style);
         board.canvas().endItem();
-        board.legend().add(setback ? "34" : "35", label, (c, box) -> c.shape(
-                PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), style));
-        middleLabel("hindrances", "limit " + line.id(), line.id().name(), board.sheet(line.line().points()));
+        board.legend()
+                .add(
+                        setback ? "34" : "35",
+                        label,
+                        (c, box) ->
+                                c.shape(PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), style));
+        middleLabel(
+                "hindrances",
+                "limit " + line.id(),
+                line.id().name(),
+                board.sheet(line.line().points()));
     }
 
     private void service(ExistingService service) {
@@ -154,21 +170,32 @@ final class HindrancePainter {
         double doubtMm = board.view().mm(service.doubt().metres());
         if (doubtMm > 0.3) {
             Band.fill(canvas, xy, doubtMm, Style.fill(Palette.GREY.tint(0.16)));
-            board.legend().add("41", "where that line may lie", (c, box) -> c.shape(
-                    PenPath.box(box), Style.fill(Palette.GREY.tint(0.16))));
+            board.legend()
+                    .add(
+                            "41",
+                            "where that line may lie",
+                            (c, box) -> c.shape(PenPath.box(box), Style.fill(Palette.GREY.tint(0.16))));
         }
         service(canvas, xy, style, LETTER_EVERY_MM);
         canvas.endItem();
         board.callouts().avoid(xy);
-        board.legend().add("40-" + style.letter(), "existing " + style.label(), (c, box) ->
-                service(c, new double[] {box.left(), box.centreY(), box.right(), box.centreY()}, style, box.width()));
+        board.legend()
+                .add(
+                        "40-" + style.letter(),
+                        "existing " + style.label(),
+                        (c, box) -> service(
+                                c,
+                                new double[] {box.left(), box.centreY(), box.right(), box.centreY()},
+                                style,
+                                box.width()));
         middleLabel("services", "service " + service.id(), service.id().name(), xy);
     }
 
     /** A grey line broken by the letter of what it carries. */
     private static void service(Canvas canvas, double[] xy, ServiceStyle style, double everyMm) {
         canvas.shape(
-                PenPath.polyline(xy), Style.line(LineWidth.W035, Palette.DARK_GREY).withDash(Dash.DASHED));
+                PenPath.polyline(xy),
+                Style.line(LineWidth.W035, Palette.DARK_GREY).withDash(Dash.DASHED));
         Lettering letter = Lettering.small()
                 .inBold()
                 .in(Palette.DARK_GREY)

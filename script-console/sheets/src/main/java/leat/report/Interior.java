@@ -19,7 +19,8 @@ final class Interior {
         for (int i = 1; i < STEPS; i++) {
             for (int j = 1; j < STEPS; j++) {
                 Point point = new Point(
-                        bounds.leastXM() + bounds.widthM() * i / STEPS, bounds.leastYM() + bounds.heightM() * j / STEPS);
+                        bounds.leastXM() + bounds.widthM() * i / STEPS,
+                        bounds.leastYM() + bounds.heightM() * j / STEPS);
                 if (region.contains(point)) {
                     double awayM = fromSidesM(region, point);
                     // A millimetre more, or the middle of an even strip would depend on rounding.

@@ -7,7 +7,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,10 +14,8 @@ import java.util.stream.Collectors;
 import leat.model.finding.Finding;
 import leat.model.finding.Rule;
 import leat.model.finding.Severity;
-import leat.model.finding.Subject;
 import leat.model.plan.Yard;
 import leat.model.quantity.UnitSystem;
-import leat.model.quantity.Units;
 
 /** The one page that holds the whole report, without anything fetched from elsewhere. */
 final class Page {
@@ -54,10 +51,12 @@ final class Page {
         context.put("facts", new Facts(yard).lines());
         context.put("schedules", schedules());
         context.put("hasFindings", !figures.findings().isEmpty());
-        context.put("findings", sorted().stream().map(this::finding).toList());
-        context.put("cautions", Cautions.of(Hazards.in(yard)).stream()
-                .map(caution -> Map.of("topic", caution.topic(), "text", caution.text()))
-                .toList());
+        context.put("findings", findings());
+        context.put(
+                "cautions",
+                Cautions.of(Hazards.in(yard)).stream()
+                        .map(caution -> Map.of("topic", caution.topic(), "text", caution.text()))
+                        .toList());
         return context;
     }
 
@@ -127,7 +126,12 @@ final class Page {
                 schedules.heads());
         section(sections, "pipes", "Pipe schedule", "", schedules.pipes());
         section(sections, "bibs", "Hose bib schedule", "", schedules.bibs());
-        section(sections, "trenches", "Trench list", "Depth is from finished grade to the bottom.", schedules.trenches());
+        section(
+                sections,
+                "trenches",
+                "Trench list",
+                "Depth is from finished grade to the bottom.",
+                schedules.trenches());
         return sections;
     }
 
@@ -140,11 +144,13 @@ final class Page {
         List<Map<String, Object>> heads = new ArrayList<>();
         for (int i = 0; i < shown.columns().size(); i++) {
             int column = i;
-            boolean number = shown.rows().stream().anyMatch(row -> row.get(column).number());
+            boolean number =
+                    shown.rows().stream().anyMatch(row -> row.get(column).number());
             heads.add(Map.of("text", shown.columns().get(i), "number", number));
         }
         List<Map<String, Object>> rows = shown.rows().stream()
-                .map(row -> Map.<String, Object>of("cells", row.stream().map(Page::cell).toList()))
+                .map(row -> Map.<String, Object>of(
+                        "cells", row.stream().map(Page::cell).toList()))
                 .toList();
         Map<String, Object> section = new TreeMap<>();
         section.put("id", id);
@@ -162,31 +168,25 @@ final class Page {
         return map;
     }
 
-    /** Worst first, then by rule, then in the order in which they were found. */
-    private List<Finding> sorted() {
-        List<Finding> findings = new ArrayList<>(figures.findings());
-        findings.sort(Comparator.comparing(Finding::severity).thenComparing(one -> one.rule().id()));
+    private List<Map<String, Object>> findings() {
+        List<Map<String, Object>> findings = new ArrayList<>();
+        for (Finding finding : figures.sorted()) {
+            findings.add(finding(findings.size() + 1, finding));
+        }
         return findings;
     }
 
-    private Map<String, Object> finding(Finding finding) {
+    private Map<String, Object> finding(int number, Finding finding) {
         Rule rule = finding.rule();
         return Map.of(
+                "number", number,
                 "severity", finding.severity().label(),
-                "subject", subject(finding.subject()),
+                "subject", Words.subject(finding.subject(), yard.units()),
                 "rule", rule.title(),
-                "measured", Units.show(finding.measured(), yard.units()),
-                "limit", rule.side().label() + " " + Units.show(finding.limit(), yard.units()),
+                "measured", Words.show(finding.measured(), yard.units()),
+                "limit", rule.side().label() + " " + Words.show(finding.limit(), yard.units()),
                 "advice", finding.advice(),
                 "source", rule.citation().toString());
-    }
-
-    private String subject(Subject subject) {
-        if (subject instanceof Subject.Place place) {
-            return "at " + Units.show(place.point().east(), yard.units()) + " east, "
-                    + Units.show(place.point().north(), yard.units()) + " north";
-        }
-        return subject.toString();
     }
 
     private static String resource(String name) {

@@ -8,6 +8,7 @@ import leat.draw.LineWidth;
 import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.id.PipeId;
+import leat.model.id.ValveId;
 import leat.model.site.Phase;
 import leat.model.water.Lateral;
 import leat.model.water.PipeRun;
@@ -53,8 +54,10 @@ final class PipePainter {
 
     private String title(PipeRun run, String role, WaterStyle style) {
         String size = run.tradeSize().map(Object::toString).orElse("size open, " + run.series());
-        return run.id() + ": " + role + ", " + size + ", " + board.show(run.route().length()) + ", " + style.label()
-                + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", in a later year" : "");
+        return run.id() + ": " + role + ", " + size + ", "
+                + board.show(run.route().length()) + ", " + style.label()
+                + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", in a later year" : "")
+                + board.computed(run.id());
     }
 
     private static void pipe(Canvas canvas, double[] xy, WaterStyle water, LineWidth width, PipeRun run) {
@@ -66,12 +69,22 @@ final class PipePainter {
     }
 
     private void legend(WaterStyle style, LineWidth width, PipeRun run, String layer) {
-        String text = (layer.equals("main") ? "main, " : "lateral, ") + style.label()
-                + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", later" : "");
+        String text = (layer.equals("main") ? "main, " : "lateral, ")
+                + style.label()
+                + (run.existing() ? ", existing" : "")
+                + (run.phase() == Phase.LATER ? ", later" : "");
         String key = "5" + (layer.equals("main") ? 0 : 1) + style.ordinal() + (run.existing() ? 0 : 1)
                 + run.phase().ordinal();
-        board.legend().add(key, text, (c, box) ->
-                pipe(c, new double[] {box.left(), box.centreY(), box.right(), box.centreY()}, style, width, run));
+        board.legend()
+                .add(
+                        key,
+                        text,
+                        (c, box) -> pipe(
+                                c,
+                                new double[] {box.left(), box.centreY(), box.right(), box.centreY()},
+                                style,
+                                width,
+                                run));
     }
 
     /** Sizes stand where they change, and on every run that is long enough. */
@@ -84,12 +97,17 @@ final class PipePainter {
                 .add(
                         layer,
                         "size " + run.id(),
-                        List.of(run.size().get() + (run.existing() ? " exist." : "")),
+                        List.of(valve(run) + run.size().get() + (run.existing() ? " exist." : "")),
                         (xy[piece] + xy[piece + 2]) / 2,
                         (xy[piece + 1] + xy[piece + 3]) / 2,
                         0.9,
                         Callouts.SIZES,
                         Lettering.small().in(style.colour().tint(1)));
+    }
+
+    /** The first run of a lateral says whose it is. */
+    private static String valve(PipeRun run) {
+        return run.from() instanceof ValveId valve ? valve + ": " : "";
     }
 
     private boolean changes(PipeRun run) {

@@ -42,17 +42,19 @@ final class PlanSheet {
     }
 
     private final Yard yard;
+    private final Figures figures;
     private final Content content;
     private final Bounds bounds;
 
-    private PlanSheet(Yard yard, Content content) {
+    private PlanSheet(Yard yard, Figures figures, Content content) {
         this.yard = yard;
+        this.figures = figures;
         this.content = content;
         bounds = extent(yard);
     }
 
-    static Drawing draw(Yard yard, Content content, String number) {
-        PlanSheet sheet = new PlanSheet(yard, content);
+    static Drawing draw(Yard yard, Figures figures, Content content, String number) {
+        PlanSheet sheet = new PlanSheet(yard, figures, content);
         SheetFit fit = sheet.fit(0);
         // The legend is known only when all is drawn; if the column is too low for it, draw on a larger sheet.
         double neededMm = sheet.drawOn(fit, number).columnMm();
@@ -66,8 +68,7 @@ final class PlanSheet {
 
     private SheetFit fit(double columnMm) {
         boolean us = yard.units() == UnitSystem.US;
-        return SheetFit.choose(
-                us, bounds.leastXM(), bounds.leastYM(), bounds.mostXM(), bounds.mostYM(), columnMm);
+        return SheetFit.choose(us, bounds.leastXM(), bounds.leastYM(), bounds.mostXM(), bounds.mostYM(), columnMm);
     }
 
     private Drawn drawOn(SheetFit fit, String number) {
@@ -76,7 +77,7 @@ final class PlanSheet {
         Frame.draw(canvas, fit);
         canvas.endLayer();
         Callouts callouts = new Callouts(fit.field().grown(-1));
-        Board board = new Board(canvas, fit.view(), yard.units(), new Legend(), callouts);
+        Board board = new Board(canvas, fit.view(), yard.units(), figures, new Legend(), callouts);
         content.paint(board);
         Keynotes notes = new Keynotes();
         List<String> withoutRoom = callouts.draw(canvas, content.letteredLayers());
@@ -85,8 +86,8 @@ final class PlanSheet {
             notes.number("No room on this sheet to letter: " + String.join(", ", withoutRoom) + ".");
         }
         double columnMm = column(canvas, fit, board.legend(), notes, number);
-        String about = content.title() + " of " + yard.name() + " at " + fit.scale().text()
-                + ". North is up. The tables of the report hold all figures of this drawing.";
+        String about = content.title() + " of " + yard.name() + " at "
+                + fit.scale().text() + ". North is up. The tables of the report hold all figures of this drawing.";
         return new Drawn(
                 canvas.drawing(yard.name() + ": " + content.title(), about, fit.widthMm(), fit.heightMm()), columnMm);
     }
@@ -112,7 +113,8 @@ final class PlanSheet {
 
     private TitleBlock titleBlock(SheetFit fit, String number) {
         List<TitleBlock.Line> lines = new ArrayList<>();
-        lines.add(new TitleBlock.Line("Scale", fit.scale().text() + " on " + fit.paper().title()));
+        lines.add(new TitleBlock.Line(
+                "Scale", fit.scale().text() + " on " + fit.paper().title()));
         lines.add(new TitleBlock.Line("Sheet", number));
         lines.add(new TitleBlock.Line("Units", yard.units() == UnitSystem.US ? "feet" : "metres"));
         lines.add(new TitleBlock.Line("Tables", "edition " + yard.edition()));
@@ -126,7 +128,9 @@ final class PlanSheet {
     private static Bounds extent(Yard yard) {
         List<Point> points = new ArrayList<>();
         yard.terrain().lot().ifPresent(lot -> points.addAll(lot.outer()));
-        yard.terrain().surfaces().forEach(surface -> points.addAll(surface.region().outer()));
+        yard.terrain()
+                .surfaces()
+                .forEach(surface -> points.addAll(surface.region().outer()));
         WaterSystem water = yard.water();
         water.heads().stream().map(Head::at).forEach(points::add);
         water.sources().forEach(source -> points.add(source.at()));

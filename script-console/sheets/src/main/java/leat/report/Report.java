@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import leat.calc.coverage.CoverageResult;
 import leat.draw.Drawing;
 import leat.draw.SvgWriter;
 import leat.model.plan.Yard;
@@ -13,16 +14,20 @@ public final class Report {
 
     private Report() {}
 
-    static SortedMap<String, byte[]> files(Yard yard, Figures figures) {
-        Drawing plan = PlanSheet.draw(yard, new WaterPlan(yard), "1 of 1");
-        List<Sheet> sheets = List.of(new Sheet(
-                "plan",
-                "Plan",
-                "Point at a symbol or a line for its figures. Printed at 100 % the sheet is to scale.",
-                plan));
+    static SortedMap<String, byte[]> files(Yard yard, CoverageResult coverage, Figures figures) {
+        Drawing plan = PlanSheet.draw(yard, figures, new WaterPlan(yard), "1 of 2");
+        Drawing map = PlanSheet.draw(yard, figures, new CoverageMap(yard, coverage), "2 of 2");
+        List<Sheet> sheets = List.of(
+                new Sheet(
+                        "plan",
+                        "Plan",
+                        "Point at a symbol or a line for its figures. Printed at 100 % the sheet is to scale.",
+                        plan),
+                new Sheet("coverage", "Coverage map", "How evenly water falls while all heads run.", map));
         Schedules schedules = new Schedules(yard, figures);
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("plan.svg", SvgWriter.file(plan));
+        files.put("coverage.svg", SvgWriter.file(map));
         files.put("report.html", new Page(yard, figures, sheets).html());
         files.put("heads.csv", Csv.write(schedules.heads()));
         files.put("pipes.csv", Csv.write(schedules.pipes()));

@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import leat.model.id.HeadId;
 import leat.model.id.Id;
 import leat.model.id.PipeId;
-import leat.model.id.ZoneId;
 import leat.model.plan.Yard;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.Quantity;
@@ -91,7 +90,9 @@ final class Schedules {
                     text(head.id()),
                     Cell.text(HeadWords.shape(head)),
                     Cell.text(head.family()),
-                    Cell.text(water.zoneOf(head.id()).map(zone -> zone.id().name()).orElse("none yet")),
+                    Cell.text(water.zoneOf(head.id())
+                            .map(zone -> zone.id().name())
+                            .orElse("none yet")),
                     Cell.figure(head.at().east(), units),
                     Cell.figure(head.at().north(), units),
                     head.sector().map(one -> Cell.figure(one.radius(), units)).orElse(Cell.UNKNOWN),
@@ -238,8 +239,7 @@ final class Schedules {
     }
 
     private Cell figure(Id id, String name) {
-        SortedMap<String, Quantity> of = figures.byId().get(id);
-        Quantity value = of == null ? null : of.get(name);
+        Quantity value = figures.of(id).get(name);
         return value == null ? Cell.UNKNOWN : Cell.figure(value, units);
     }
 }

@@ -50,17 +50,45 @@ record Sheet(String id, String title, String about, Drawing drawing) {
         StringBuilder css = new StringBuilder();
         String width = drawing.widthMm() + "mm";
         String height = drawing.heightMm() + "mm";
-        css.append("#").append(id).append("-true-size:checked ~ .sheet-view > svg { width: ").append(width);
+        css.append("#")
+                .append(id)
+                .append("-true-size:checked ~ .sheet-view > svg { width: ")
+                .append(width);
         css.append("; max-width: none; }\n");
         for (Mark.LayerBegin layer : switched()) {
             String group = " ~ .sheet-view #" + id + "-layer-" + layer.id();
-            css.append("#").append(input(layer)).append(":not(:checked)").append(group).append(", #");
-            css.append(input(layer)).append(":not(:checked)").append(group).append(TEXT).append(" { display: none; }\n");
-            css.append("#").append(input(layer)).append(":checked").append(group).append(" { display: inline; }\n");
+            css.append("#")
+                    .append(input(layer))
+                    .append(":not(:checked)")
+                    .append(group)
+                    .append(", #");
+            css.append(input(layer))
+                    .append(":not(:checked)")
+                    .append(group)
+                    .append(TEXT)
+                    .append(" { display: none; }\n");
+            css.append("#")
+                    .append(input(layer))
+                    .append(":checked")
+                    .append(group)
+                    .append(" { display: inline; }\n");
         }
-        css.append("@page ").append(id).append(" { size: ").append(width).append(' ').append(height);
-        css.append("; margin: 0; }\n@media print { .").append(id).append(" { page: ").append(id).append("; } .");
-        css.append(id).append(" h2 { display: none; } .").append(id).append(" svg { width: ").append(width);
+        css.append("@page ")
+                .append(id)
+                .append(" { size: ")
+                .append(width)
+                .append(' ')
+                .append(height);
+        css.append("; margin: 0; }\n@media print { .")
+                .append(id)
+                .append(" { page: ")
+                .append(id)
+                .append("; } .");
+        css.append(id)
+                .append(" h2 { display: none; } .")
+                .append(id)
+                .append(" svg { width: ")
+                .append(width);
         css.append("; height: ").append(height).append("; } .").append(id).append(" .sheet { margin: 0; } }\n");
         return css.toString();
     }

@@ -49,8 +49,7 @@ final class Symbols {
     }
 
     private static void square(Canvas canvas, double x, double y, Colour colour) {
-        canvas.shape(
-                PenPath.polygon(x - 1, y - 1, x + 1, y - 1, x + 1, y + 1, x - 1, y + 1), OUTLINE.withFill(colour));
+        canvas.shape(PenPath.polygon(x - 1, y - 1, x + 1, y - 1, x + 1, y + 1, x - 1, y + 1), OUTLINE.withFill(colour));
     }
 
     private static void eye(Canvas canvas, double x, double y) {
@@ -72,9 +71,7 @@ final class Symbols {
     /** Two triangles tip to tip, as flow diagrams draw a valve (ISO 14617); a spare one is empty and dashed. */
     static void valve(Canvas canvas, double x, double y, Colour colour, boolean spare) {
         PenPath path = PenPath.polygon(x - 1.8, y - 1.1, x + 1.8, y + 1.1, x + 1.8, y - 1.1, x - 1.8, y + 1.1);
-        Style style = spare
-                ? OUTLINE.withDash(Dash.SHORT_DASHED).withFill(Palette.WHITE)
-                : OUTLINE.withFill(colour);
+        Style style = spare ? OUTLINE.withDash(Dash.SHORT_DASHED).withFill(Palette.WHITE) : OUTLINE.withFill(colour);
         canvas.shape(path, style);
     }
 
@@ -88,13 +85,17 @@ final class Symbols {
 
     /** A ring around a disc: the public main. */
     static void mains(Canvas canvas, double x, double y, Colour colour) {
-        canvas.shape(PenPath.circle(x, y, 2.2), Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
+        canvas.shape(
+                PenPath.circle(x, y, 2.2),
+                Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
         canvas.shape(PenPath.circle(x, y, 1.2), Style.fill(colour));
     }
 
     /** A ring around a triangle that points up, as flow diagrams draw a pump (ISO 14617). */
     static void pump(Canvas canvas, double x, double y, Colour colour) {
-        canvas.shape(PenPath.circle(x, y, 2.2), Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
+        canvas.shape(
+                PenPath.circle(x, y, 2.2),
+                Style.line(LineWidth.W035, Palette.BLACK).withFill(Palette.WHITE));
         canvas.shape(PenPath.polygon(x, y - 2.2, x + 1.9, y + 1.1, x - 1.9, y + 1.1), Style.fill(colour));
     }
 
@@ -110,7 +111,9 @@ final class Symbols {
 
     /** A letter in a ring. */
     static void meter(Canvas canvas, double x, double y) {
-        canvas.shape(PenPath.circle(x, y, 2.3), Style.line(LineWidth.W025, Palette.BLACK).withFill(Palette.WHITE));
+        canvas.shape(
+                PenPath.circle(x, y, 2.3),
+                Style.line(LineWidth.W025, Palette.BLACK).withFill(Palette.WHITE));
         canvas.text(x, y + 1.1, "M", Lettering.small().anchored(Lettering.Anchor.MIDDLE));
     }
 

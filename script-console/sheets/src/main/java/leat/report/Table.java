@@ -40,14 +40,13 @@ record Table(List<String> columns, List<List<Cell>> rows) {
         List<Integer> kept = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             int column = i;
-            if (rows.isEmpty() || rows.stream().anyMatch(row -> !row.get(column).text().isEmpty())) {
+            if (rows.isEmpty()
+                    || rows.stream().anyMatch(row -> !row.get(column).text().isEmpty())) {
                 kept.add(i);
             }
         }
         return new Table(
                 kept.stream().map(columns::get).toList(),
-                rows.stream()
-                        .map(row -> kept.stream().map(row::get).toList())
-                        .toList());
+                rows.stream().map(row -> kept.stream().map(row::get).toList()).toList());
     }
 }

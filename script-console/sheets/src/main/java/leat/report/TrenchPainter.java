@@ -42,7 +42,8 @@ final class TrenchPainter {
     }
 
     private String title(TrenchSegment trench) {
-        String pipes = String.join(", ", trench.contents().stream().map(Object::toString).toList());
+        String pipes = String.join(
+                ", ", trench.contents().stream().map(Object::toString).toList());
         return trench.id() + ": trench, " + board.show(trench.route().length()) + " long, "
                 + board.show(trench.depth()) + " deep" + (trench.byHand() ? ", dug by hand" : "")
                 + (pipes.isEmpty() ? "" : "\nholds " + pipes);

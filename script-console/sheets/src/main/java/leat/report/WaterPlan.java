@@ -34,11 +34,12 @@ final class WaterPlan implements PlanSheet.Content {
         heads.zoneLegend();
         new DevicePainter(board, water).draw();
         yard.terrain().survey().ifPresent(ground::lot);
+        new FindingPainter(board, yard).draw();
     }
 
     @Override
     public List<String> letteredLayers() {
-        return List.of("surfaces", "hindrances", "services", "laterals", "main", "heads", "devices");
+        return List.of("surfaces", "hindrances", "services", "laterals", "main", "heads", "devices", "findings");
     }
 
     @Override

@@ -28,8 +28,7 @@ record ZoneStyle(Colour colour, Dash dash) {
 
     static ZoneStyle of(int index) {
         return new ZoneStyle(
-                COLOURS.get(index % COLOURS.size()),
-                DASHES.get((index + index / COLOURS.size()) % DASHES.size()));
+                COLOURS.get(index % COLOURS.size()), DASHES.get((index + index / COLOURS.size()) % DASHES.size()));
     }
 
     /** Styles in the order of the zones. */
@@ -46,8 +45,7 @@ record ZoneStyle(Colour colour, Dash dash) {
         SortedMap<ZoneId, ZoneStyle> zones = of(water);
         SortedMap<HeadId, ZoneStyle> styles = new TreeMap<>();
         water.zones()
-                .forEach(zone -> zone.heads()
-                        .forEach(head -> styles.put(head, zones.getOrDefault(zone.id(), NONE))));
+                .forEach(zone -> zone.heads().forEach(head -> styles.put(head, zones.getOrDefault(zone.id(), NONE))));
         return styles;
     }
 

@@ -59,21 +59,25 @@ class CellOutlineTest {
             }
         }
         Area area = new Area();
-        CellOutline.trace(23, 17, (column, row) -> grid[row][column], 1, 5, 7, 2)
-                .build()
-                .trace(area);
+        PenPath.Builder path = PenPath.builder();
+        CellOutline.trace(path, 23, 17, (column, row) -> grid[row][column], 1, 5, 7, 2);
+        path.build().trace(area);
         assertEquals(cells * 4.0, Math.abs(area.twice / 2), 1e-9);
     }
 
     @Test
     void aSquareOfManyCellsHasFourCorners() {
         Area area = new Area();
-        CellOutline.trace(10, 10, (column, row) -> 0, 0, 0, 0, 1).build().trace(area);
+        PenPath.Builder path = PenPath.builder();
+        CellOutline.trace(path, 10, 10, (column, row) -> 0, 0, 0, 0, 1);
+        path.build().trace(area);
         assertEquals(4, area.corners);
     }
 
     @Test
     void aClassWithoutCellsGivesNothing() {
-        assertTrue(CellOutline.trace(3, 3, (column, row) -> 0, 1, 0, 0, 1).isEmpty());
+        PenPath.Builder path = PenPath.builder();
+        CellOutline.trace(path, 3, 3, (column, row) -> 0, 1, 0, 0, 1);
+        assertTrue(path.isEmpty());
     }
 }

@@ -38,7 +38,8 @@ class LabelPlacerTest {
         Placement placement = placer.place(labels);
         assertEquals(80, placement.placed().size() + placement.withoutRoom().size());
         // Two labels on a square centimetre of heads: nine in ten find room even so.
-        assertTrue(placement.placed().size() >= 72, "placed " + placement.placed().size());
+        assertTrue(
+                placement.placed().size() >= 72, "placed " + placement.placed().size());
         for (Placed placed : placement.placed()) {
             assertTrue(FIELD.contains(placed.box()));
             heads.forEach(head -> assertFalse(head.overlaps(placed.box())));

@@ -32,8 +32,7 @@ class SheetFitTest {
         for (boolean us : new boolean[] {true, false}) {
             SheetFit fit = SheetFit.choose(us, 100, -50, 100 + sizeM, -50 + sizeM / 2);
             View view = fit.view();
-            Box ground =
-                    new Box(view.x(100), view.y(-50 + sizeM / 2), view.x(100 + sizeM), view.y(-50));
+            Box ground = new Box(view.x(100), view.y(-50 + sizeM / 2), view.x(100 + sizeM), view.y(-50));
             assertTrue(fit.field().contains(ground));
             assertTrue(fit.frame().contains(fit.field()) && fit.frame().contains(fit.column()));
         }

@@ -20,11 +20,17 @@ class SheetFurnitureTest {
         NorthArrow.draw(canvas, column.left() + 10, column.top() + 4);
         ScaleBar.draw(canvas, fit.scale(), column.left() + 20, column.top() + 6, 60);
         Legend legend = new Legend();
-        legend.add("2", "main, irrigation side", (c, box) -> c.shape(
-                PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()),
-                Style.line(LineWidth.W070, Palette.GREEN).withDash(Dash.LONG_DASHED)));
-        legend.add("1", "a rotor, and the arc that it wets", (c, box) -> c.shape(
-                PenPath.circle(box.centreX(), box.centreY(), 1.2), Style.line(LineWidth.W025, Palette.BLACK)));
+        legend.add(
+                "2",
+                "main, irrigation side",
+                (c, box) -> c.shape(
+                        PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()),
+                        Style.line(LineWidth.W070, Palette.GREEN).withDash(Dash.LONG_DASHED)));
+        legend.add(
+                "1",
+                "a rotor, and the arc that it wets",
+                (c, box) -> c.shape(
+                        PenPath.circle(box.centreX(), box.centreY(), 1.2), Style.line(LineWidth.W025, Palette.BLACK)));
         legend.add("1", "never drawn", (c, box) -> {});
         double y = legend.draw(canvas, column.left() + 4, column.top() + 28, column.width() - 8);
         Keynotes notes = new Keynotes();

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Tag;
@@ -78,8 +77,9 @@ class SvgWriterTest {
 
     @Test
     void charactersThatXmlForbidsAreReplaced() throws Exception {
-        byte[] svg = SvgWriter.file(
-                new Canvas().text(1, 5, "a\u0000b\uD800c\uFFFFd", Lettering.small()).drawing("t", "", 10, 10));
+        byte[] svg = SvgWriter.file(new Canvas()
+                .text(1, 5, "a\u0000b\uD800c\uFFFFd", Lettering.small())
+                .drawing("t", "", 10, 10));
         assertEquals(
                 "a\uFFFDb\uFFFDc\uFFFDd",
                 parse(svg).getElementsByTagName("text").item(0).getTextContent());
@@ -98,7 +98,10 @@ class SvgWriterTest {
     /** Source: an inch is 25.4 mm by definition. */
     @Test
     void tenFeetAtOneInchToTenFeetAreOneInch() {
-        Scale scale = Scale.US.stream().filter(s -> s.text().equals("1\" = 10'")).findFirst().orElseThrow();
+        Scale scale = Scale.US.stream()
+                .filter(s -> s.text().equals("1\" = 10'"))
+                .findFirst()
+                .orElseThrow();
         assertEquals(25.4, scale.mm(3.048), 1e-12);
     }
 

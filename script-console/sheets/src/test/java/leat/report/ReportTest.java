@@ -2,12 +2,23 @@ package leat.report;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leat.calc.Progress;
+import leat.calc.coverage.Coverage;
+import leat.calc.coverage.CoverageParameters;
+import leat.calc.coverage.CoverageResult;
+import leat.document.StandingData;
 import leat.model.finding.Citation;
 import leat.model.finding.Finding;
 import leat.model.finding.Limit;
@@ -16,33 +27,158 @@ import leat.model.finding.Severity;
 import leat.model.finding.Standing;
 import leat.model.finding.Subject;
 import leat.model.id.HeadId;
+import leat.model.plan.Parts;
+import leat.model.plan.Yard;
 import leat.model.quantity.Pressure;
+import leat.model.quantity.UnitSystem;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @Tag("law")
 class ReportTest {
 
+    private static final Finding WEAK = Finding.of(
+            new Rule(
+                    "hydraulics.pressure.least",
+                    "each head has the least pressure of its family",
+                    Limit.AT_LEAST,
+                    Pressure.psi(20),
+                    Severity.BREACH,
+                    new Citation("the head family's own range", Standing.COMMON_PRACTICE)),
+            Subject.of(new HeadId("R7")),
+            Pressure.psi(17),
+            "use the next size of pipe");
+
     private static Figures figures() {
-        Rule rule = new Rule(
-                "hydraulics.pressure.least",
-                "each head has the least pressure of its family",
-                Limit.AT_LEAST,
-                Pressure.psi(20),
-                Severity.BREACH,
-                new Citation("the head family's own range", Standing.COMMON_PRACTICE));
-        Finding finding = Finding.of(rule, Subject.of(new HeadId("R7")), Pressure.psi(17), "use the next size of pipe");
-        return new Figures(new TreeMap<>(), List.of(finding)).with(new HeadId("R7"), Figures.PRESSURE, Pressure.psi(17));
+        return new Figures(new TreeMap<>(), List.of(WEAK)).with(new HeadId("R7"), Figures.PRESSURE, Pressure.psi(17));
+    }
+
+    private static CoverageResult coverage(Yard yard) {
+        return Coverage.run(StandingData.load("leat-1").siteOf(yard), CoverageParameters.defaults(), Progress.NONE);
+    }
+
+    private static SortedMap<String, byte[]> files(Yard yard, Figures figures) {
+        return Report.files(yard, coverage(yard), figures);
+    }
+
+    private static String page(Yard yard, Figures figures) {
+        return new String(files(yard, figures).get("report.html"), StandardCharsets.UTF_8);
     }
 
     @Test
     void theSamePlanGivesTheSameBytes() throws Exception {
-        SortedMap<String, byte[]> once = Report.files(TernHill.yardByHand(), figures());
-        SortedMap<String, byte[]> again = Report.files(TernHill.yardByHand(), figures());
-        assertEquals(once.keySet(), again.keySet());
-        for (String name : once.keySet()) {
-            assertArrayEquals(once.get(name), again.get(name), name);
-            Files.write(Path.of("target", name), once.get(name));
+        for (Yard yard : List.of(TernHill.yardByHand(), MillCroft.yardByHand())) {
+            Figures figures = yard.name().equals("Tern Hill") ? figures() : Figures.none();
+            SortedMap<String, byte[]> once = files(yard, figures);
+            SortedMap<String, byte[]> again = files(yard, figures);
+            assertEquals(once.keySet(), again.keySet());
+            Path folder = Files.createDirectories(Path.of("target", "reports", yard.name()));
+            for (String name : once.keySet()) {
+                assertArrayEquals(once.get(name), again.get(name), name);
+                Files.write(folder.resolve(name), once.get(name));
+            }
+        }
+    }
+
+    @Test
+    void thePageFetchesNothingAndRunsNothing() {
+        String page = page(TernHill.yardByHand(), figures());
+        assertFalse(page.contains("<script"));
+        assertFalse(
+                Pattern.compile("(?:src|href)\\s*=\\s*\"(?!#)").matcher(page).find());
+        assertFalse(page.contains("@import"));
+        Matcher urls = Pattern.compile("url\\(([^)]*)\\)").matcher(page);
+        while (urls.find()) {
+            assertTrue(urls.group(1).startsWith("#"), urls.group());
+        }
+    }
+
+    @Test
+    void everyIdInThePageIsThereOnceAndEveryReferenceIsMet() {
+        String page = page(TernHill.yardByHand(), figures());
+        TreeSet<String> ids = new TreeSet<>();
+        Matcher matcher = Pattern.compile(" id=\"([^\"]*)\"").matcher(page);
+        while (matcher.find()) {
+            assertTrue(ids.add(matcher.group(1)), matcher.group(1));
+        }
+        Matcher references = Pattern.compile("(?:href=\"#|for=\"|aria-labelledby=\"|url\\(#)([^\")]*)")
+                .matcher(page);
+        while (references.find()) {
+            assertTrue(ids.contains(references.group(1)), references.group(1));
+        }
+    }
+
+    @Test
+    void whatUsersNameIsShownNotRun() {
+        Yard yard = Parts.yard("<script>alert(1)</script>")
+                .with(
+                        Parts.lawn(
+                                "\"><img src=x onerror=alert(1)>",
+                                Parts.rectangle(Parts.at(0, 0), Parts.feet(9), Parts.feet(9))),
+                        Parts.spray("=cmd|'/c calc'!A1", Parts.at(0, 0))
+                                .family("spray-2_4")
+                                .arc(0, 90)
+                                .radius(Parts.feet(8)),
+                        Parts.spray("{{name}}", Parts.at(9, 9))
+                                .family("spray-2_4")
+                                .arc(180, 90)
+                                .radius(Parts.feet(8)));
+        SortedMap<String, byte[]> files = files(yard, Figures.none());
+        String page = new String(files.get("report.html"), StandardCharsets.UTF_8);
+        assertFalse(page.contains("<script"));
+        assertFalse(page.contains("<img"));
+        assertTrue(page.contains("{{name}}"));
+        String heads = new String(files.get("heads.csv"), StandardCharsets.UTF_8);
+        assertTrue(heads.contains("\n'=cmd|"), heads);
+    }
+
+    @Test
+    void figuresKeepTheirMinusAndTextsThatLookLikeFormulasAreGuarded() {
+        assertEquals("-3.2", Csv.guarded(new Cell("-3.2", true)));
+        for (String text : List.of("=A1", "+1", "-1", "@x", "\tx", "\rx")) {
+            assertEquals("'" + text, Csv.guarded(Cell.text(text)));
+        }
+        assertEquals("R7", Csv.guarded(Cell.text("R7")));
+    }
+
+    @Test
+    void theFindingStandsInThePageWithItsFiguresInTheYardsUnits() {
+        String us = page(TernHill.yardByHand(), figures());
+        assertTrue(us.contains("<td class=\"number\">17.0 psi</td><td class=\"number\">at least 20.0 psi</td>"));
+        assertTrue(us.contains("the head family&#39;s own range (common practice, no source)"));
+        String metric = page(TernHill.yardByHand().units(UnitSystem.METRIC), figures());
+        assertTrue(metric.contains("<td class=\"number\">117 kPa</td><td class=\"number\">at least 138 kPa</td>"));
+    }
+
+    @Test
+    void anEmptyYardHasAReportToo() {
+        String page = page(Yard.empty("Bare Ground", UnitSystem.METRIC), Figures.none());
+        assertTrue(page.contains("Bare Ground"));
+        assertTrue(page.contains(Cautions.GENERAL));
+    }
+
+    @Test
+    void eachCautionBelongsToSomethingThatAPlanCanHold() {
+        TreeSet<String> met = new TreeSet<>(Hazards.in(TernHill.yardByHand()));
+        met.addAll(Hazards.in(MillCroft.yardByHand()));
+        met.addAll(Hazards.in(
+                Parts.yard("High").with(Parts.mains("street", Parts.at(0, 0)).staticPressure(Parts.psi(95)))));
+        assertEquals(new TreeSet<>(Cautions.topics()), met);
+        assertEquals(List.of(), Hazards.in(Yard.empty("Bare Ground", UnitSystem.US)));
+    }
+
+    @Test
+    void theThreeWatersDifferInColourAndInDash() {
+        TreeSet<String> looks = new TreeSet<>();
+        for (WaterStyle style : WaterStyle.values()) {
+            assertTrue(looks.add(style.colour().hex()));
+            assertTrue(looks.add(style.dash().name()));
+            assertTrue(looks.add(style.letter()));
+        }
+        for (int i = 0; i < 16; i++) {
+            ZoneStyle zone = ZoneStyle.of(i);
+            assertTrue(looks.add(zone.toString()), "zone style " + i + " comes twice");
+            assertFalse(looks.contains(zone.colour().hex()));
         }
     }
 }

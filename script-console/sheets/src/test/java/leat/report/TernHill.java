@@ -67,14 +67,11 @@ final class TernHill {
         parts.add(lawn("meadow", polygon(at(4, 4), at(82, 12), at(86, 32), at(22, 34), at(6, 34)))
                 .soil("silt loam"));
         parts.add(structure("house", rectangle(at(24, 40), feet(32), feet(22))));
-        parts.add(lawn(
-                "back lawn",
-                polygon(at(12, 68), at(62, 68), at(62, 82), at(32, 82), at(32, 98), at(12, 98))));
+        parts.add(lawn("back lawn", polygon(at(12, 68), at(62, 68), at(62, 82), at(32, 82), at(32, 98), at(12, 98))));
         parts.add(paving("court", rectangle(at(36, 85), feet(42), feet(13))));
         parts.add(paving("terrace", rectangle(at(60, 44), feet(10), feet(16))));
         parts.add(pond("pond", circle(at(79, 44), feet(6))));
-        parts.add(bed("raspberries", rectangle(at(84, 62), feet(9), feet(30)))
-                .planting("raspberries in three rows"));
+        parts.add(bed("raspberries", rectangle(at(84, 62), feet(9), feet(30))).planting("raspberries in three rows"));
         parts.add(bed("kitchen bed", rectangle(at(67, 66), feet(12), feet(14))));
         parts.add(structure("workshop", rectangle(at(64, 13.5), feet(12), feet(9))));
         parts.add(structure("summer house", circle(at(20, 106), feet(5))).phase(LATER));
@@ -82,8 +79,7 @@ final class TernHill {
             parts.add(tree("hornbeam " + (i + 1), at(44 + 14 * i, 104 - 1.4 * i), inches(6)));
         }
         parts.add(obstacle("wall", rectangle(at(58, 62.5), feet(24), feet(0.8))));
-        parts.add(existingService(
-                        "gas line", ExistingService.Kind.GAS, polyline(at(60, 7), at(48, 25), at(48, 40)))
+        parts.add(existingService("gas line", ExistingService.Kind.GAS, polyline(at(60, 7), at(48, 25), at(48, 40)))
                 .doubt(feet(1)));
         parts.add(existingService(
                 "old feeder", ExistingService.Kind.POWER, polyline(at(56, 46), at(66, 36), at(70, 22.5))));
@@ -94,25 +90,47 @@ final class TernHill {
     }
 
     private static void supply(List<Part> parts) {
-        parts.add(mains("street", at(3, 3)).staticPressure(psi(62)).flowTest(gpm(14), psi(48)).meter("meter-3_4"));
+        parts.add(mains("street", at(3, 3))
+                .staticPressure(psi(62))
+                .flowTest(gpm(14), psi(48))
+                .meter("meter-3_4"));
         parts.add(pipe("service line", polyline(at(3, 3), at(9, 37)))
-                .from("street").series("Copper L").size("1 in").existing());
+                .from("street")
+                .series("copper Type L")
+                .size("1 in")
+                .existing());
         parts.add(pipe("side run", polyline(at(9, 37), at(22, 37), at(22, 60)))
-                .from("service line").series("Copper L").size("3/4 in").existing());
+                .from("service line")
+                .series("copper Type L")
+                .size("3/4 in")
+                .existing());
         parts.add(pipe("irrigation main", polyline(at(9, 37), at(9, 64), at(22, 64)))
-                .from("service line").series(PVC).size("1 in"));
+                .from("service line")
+                .series(PVC)
+                .size("1 in"));
         parts.add(pipe("court branch", polyline(at(22, 60), at(22, 66), at(35, 84)))
-                .from("side run").series("PE SIDR-9").size("3/4 in").phase(LATER));
-        parts.add(backflow("vacuum breaker").on("irrigation main").device("bfp-pvb-1").height(inches(30)));
+                .from("side run")
+                .series(PVC)
+                .size("3/4 in")
+                .phase(LATER));
+        parts.add(backflow("vacuum breaker")
+                .on("irrigation main")
+                .device("bfp-pvb-1")
+                .height(inches(30)));
         parts.add(bib("south wall", at(22, 44)).on("side run").draws(gpm(5)));
         parts.add(bib("court tap", at(35, 84)).on("court branch").draws(gpm(5)).phase(LATER));
-        parts.add(manifold("back wall", at(22, 64)).on("irrigation main")
-                .valves("V1", "V2", "V3", "V4", "V5").spareValves("V6").device("valve-1"));
+        parts.add(manifold("back wall", at(22, 64))
+                .on("irrigation main")
+                .valves("V1", "V2", "V3", "V4", "V5")
+                .spareValves("V6")
+                .device("valve-1"));
     }
 
     private static void meadow(List<Part> parts) {
         double[][] west = {{6, 5, 5, 80}, {6, 33, 90, 85}, {26, 7.5, 276, 172}, {26, 33.5, 92, 176}};
-        double[][] east = {{46, 9.5, 276, 172}, {46, 33, 92, 176}, {80, 13, 276, 85}, {84, 31, 180, 85}, {62, 32.5, 92, 176}};
+        double[][] east = {
+            {46, 9.5, 276, 172}, {46, 33, 92, 176}, {80, 13, 276, 85}, {84, 31, 180, 85}, {62, 32.5, 92, 176}
+        };
         rotors(parts, "R", 1, west);
         rotors(parts, "R", 5, east);
         parts.add(zone("meadow west").valve("V1").heads("R1", "R2", "R3", "R4"));
@@ -122,7 +140,8 @@ final class TernHill {
         parts.add(run("mw3", "mw1", "3/4 in", 19, 33, 26, 33.5).to("R4"));
         parts.add(run("mw4", "mw3", "3/4 in", 26, 33.5, 26, 7.5).to("R3"));
         parts.add(run("mw5", "mw4", "1/2 in", 26, 7.5, 6, 5).to("R1"));
-        parts.add(run("me1", "V2", "1-1/4 in", 22, 64, 20, 64, 20, 35, 46, 35, 46, 33).to("R6"));
+        parts.add(run("me1", "V2", "1-1/4 in", 22, 64, 20, 64, 20, 35, 46, 35, 46, 33)
+                .to("R6"));
         parts.add(run("me2", "me1", "1 in", 46, 33, 46, 9.5).to("R5"));
         parts.add(run("me3", "me1", "1 in", 46, 33, 62, 32.5).to("R9"));
         parts.add(run("me4", "me3", "3/4 in", 62, 32.5, 84, 31).to("R8"));
@@ -133,7 +152,9 @@ final class TernHill {
         for (int i = 0; i < heads.length; i++) {
             double[] head = heads[i];
             parts.add(rotor(letter + (first + i), at(head[0], head[1]))
-                    .family("rotor-1_5").arc(head[2], head[3]).radius(feet(24)));
+                    .family("rotor-1_5")
+                    .arc(head[2], head[3])
+                    .radius(feet(24)));
         }
     }
 
@@ -156,7 +177,9 @@ final class TernHill {
         for (int i = 0; i < heads.length; i++) {
             String name = "S" + (i + 1);
             parts.add(spray(name, at(heads[i][0], heads[i][1]))
-                    .family("spray-4_6").arc(heads[i][2], heads[i][3]).radius(feet(15)));
+                    .family("spray-4_6")
+                    .arc(heads[i][2], heads[i][3])
+                    .radius(feet(15)));
             (heads[i][0] < 35 ? west : east).add(name);
         }
         parts.add(zone("lawn west").valve("V3").heads(west.toArray(new String[0])));
@@ -189,11 +212,19 @@ final class TernHill {
 
     private static void trenches(List<Part> parts) {
         parts.add(trench("T1", polyline(at(9, 37), at(9, 64), at(22, 64)))
-                .depth(inches(18)).holds("irrigation main"));
-        parts.add(trench("T2", polyline(at(20, 64), at(20, 34))).depth(inches(12)).holds("mw1", "me1"));
-        parts.add(trench("T3", polyline(at(22, 64), at(22, 83))).depth(inches(12)).holds("lw1").byHand());
-        parts.add(trench("T4", polyline(at(46, 35), at(46, 9.5))).depth(inches(12)).holds("me2"));
+                .depth(inches(18))
+                .holds("irrigation main"));
+        parts.add(
+                trench("T2", polyline(at(20, 64), at(20, 34))).depth(inches(12)).holds("mw1", "me1"));
+        parts.add(trench("T3", polyline(at(22, 64), at(22, 83)))
+                .depth(inches(12))
+                .holds("lw1")
+                .byHand());
+        parts.add(trench("T4", polyline(at(46, 35), at(46, 9.5)))
+                .depth(inches(12))
+                .holds("me2"));
         parts.add(trench("T5", polyline(at(20, 35), at(46, 35), at(62, 32.5), at(84, 31)))
-                .depth(inches(12)).holds("me1", "me3", "me4"));
+                .depth(inches(12))
+                .holds("me1", "me3", "me4"));
     }
 }
