@@ -25,6 +25,10 @@ public record StandingData(String edition, Catalog catalog, Rules rules) {
      * @throws InvalidValueException if there is no such edition
      */
     public static StandingData load(String edition) {
+        return new StandingData(known(edition), CatalogTables.read(edition), RuleTable.read(edition));
+    }
+
+    static String known(String edition) {
         if (!EDITIONS.contains(edition)) {
             String nearest = Nearest.to(edition, EDITIONS)
                     .map(near -> "; perhaps '" + near + "'")
@@ -35,7 +39,7 @@ public record StandingData(String edition, Catalog catalog, Rules rules) {
                     "'" + edition + "'",
                     "one that this version has: " + String.join(", ", EDITIONS) + nearest);
         }
-        return new StandingData(edition, CatalogTables.read(edition), RuleTable.read(edition));
+        return edition;
     }
 
     /**

@@ -7,6 +7,8 @@ public final class InvalidValueException extends LeatException {
 
     private final String thing;
     private final String field;
+    private final String value;
+    private final String allowed;
 
     /**
      * @param thing   what was being made, such as {@code head R7}
@@ -18,12 +20,16 @@ public final class InvalidValueException extends LeatException {
         super(thing + ": " + field + " is " + value + "; it must be " + allowed);
         this.thing = thing;
         this.field = field;
+        this.value = value;
+        this.allowed = allowed;
     }
 
     private InvalidValueException(InvalidValueException inner, String thing, String message) {
         super(message, inner);
         this.thing = thing;
         this.field = inner.field;
+        this.value = inner.value;
+        this.allowed = inner.allowed;
     }
 
     /** The same refusal for a thing whose own record does not know its owner: {@code pipe P1, route: …}. */
@@ -37,5 +43,13 @@ public final class InvalidValueException extends LeatException {
 
     public String field() {
         return field;
+    }
+
+    public String value() {
+        return value;
+    }
+
+    public String allowed() {
+        return allowed;
     }
 }

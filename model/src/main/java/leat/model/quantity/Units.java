@@ -102,6 +102,13 @@ public final class Units {
         return withSymbol(plain(new BigDecimal(Double.toString(si))), base);
     }
 
+    /** The figure in the usual unit of the system, to six digits: for programs that read results. */
+    public static String rounded(Quantity quantity, UnitSystem system) {
+        Unit usual = Unit.usual(quantity.dimension(), system);
+        BigDecimal figure = new BigDecimal(quantity.si() / usual.factor());
+        return withSymbol(plain(figure.round(new MathContext(6, RoundingMode.HALF_EVEN))), usual);
+    }
+
     /** The figure as a person wants to read it, rounded to what matters on site. Never read back. */
     public static String show(Quantity quantity, UnitSystem system) {
         Unit usual = Unit.usual(quantity.dimension(), system);
