@@ -89,6 +89,26 @@ class GroundTest {
         assertEquals(asIfSurveyed.levelAsItIs(graded.at()), ground.levelFinished(graded.at()));
     }
 
+    /** The error that docs/theory/ground.md states for 5 by 5 spots every 10 m on a plane of 5 %. */
+    @Tag("pinned")
+    @Test
+    void aPlaneIsMetToAQuarterOfAMetre() {
+        List<SpotLevel> spots = new ArrayList<>();
+        for (int i = 0; i < 25; i++) {
+            spots.add(spot(10 * (i / 5), 10 * (i % 5), 0.5 * (i / 5)));
+        }
+        Ground ground = new Ground(spots, List.of());
+        double worstM = 0;
+        for (int i = 0; i <= 100; i++) {
+            for (int j = 0; j <= 100; j++) {
+                Point point = new Point(0.4 * i, 0.4 * j);
+                double errorM = ground.levelAsItIs(point).metres() - 0.05 * point.xM();
+                worstM = Math.max(worstM, Math.abs(errorM));
+            }
+        }
+        assertEquals(0.253, worstM, 0.0005);
+    }
+
     @Tag("law")
     @Test
     void flatWithoutSpotsAndEverywhereWithOne() {
