@@ -24,6 +24,10 @@ public record Region(List<Point> outer, List<List<Point>> holes) {
             requireInside("holes[" + i + "]", hole, outer);
             for (List<Point> earlier : checked) {
                 requireApart("holes[" + i + "]", hole, earlier);
+                if (Ring.contains(earlier, hole.get(0)) || Ring.contains(hole, earlier.get(0))) {
+                    throw new InvalidValueException(
+                            "region", "holes[" + i + "]", "inside or around another hole", "beside the other holes");
+                }
             }
             checked.add(hole);
         }

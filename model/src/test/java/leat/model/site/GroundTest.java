@@ -1,0 +1,145 @@
+package leat.model.site;
+
+import static leat.model.Refusals.refused;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import leat.model.geometry.Point;
+import leat.model.id.ObstacleId;
+import leat.model.quantity.Length;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+class GroundTest {
+
+    private static SpotLevel spot(double x, double y, double level) {
+        return new SpotLevel(new Point(x, y), Length.metres(level));
+    }
+
+    private static List<SpotLevel> spots(Random random) {
+        List<SpotLevel> spots = new ArrayList<>();
+        for (int i = 0; i <= random.nextInt(12); i++) {
+            spots.add(spot(random.nextDouble() * 50, random.nextDouble() * 50, random.nextDouble() * 4 - 2));
+        }
+        return spots;
+    }
+
+    /**
+     * Source: D. Shepard, A two-dimensional interpolation function for irregularly-spaced data, 1968 (formula from
+     * memory): u = sum(u_i / d_i^2) / sum(1 / d_i^2). By hand: at (1, 0) from levels 0 at (0, 0) and 5 at (3, 0) the
+     * weights are 1 and 1/4, so 1.25 / 1.25 = 1.
+     */
+    @Tag("reference")
+    @Test
+    void twoSpotsByHand() {
+        Ground ground = new Ground(List.of(spot(0, 0, 0), spot(3, 0, 5)), List.of());
+        assertEquals(1, ground.levelAsItIs(new Point(1, 0)).metres(), 1e-12);
+        assertEquals(2.5, ground.levelAsItIs(new Point(1.5, 7)).metres(), 1e-12);
+    }
+
+    @Tag("law")
+    @RepeatedTest(200)
+    void exactAtSpotsAndNeverOutsideTheirRange(RepetitionInfo turn) {
+        Random random = new Random(turn.getCurrentRepetition());
+        List<SpotLevel> spots = spots(random);
+        Ground ground = new Ground(spots, List.of());
+        double least = spots.stream().mapToDouble(s -> s.level().metres()).min().orElseThrow();
+        double most = spots.stream().mapToDouble(s -> s.level().metres()).max().orElseThrow();
+        spots.forEach(s -> assertEquals(s.level(), ground.levelAsItIs(s.at())));
+        double level = ground.levelAsItIs(new Point(random.nextDouble() * 80 - 10, random.nextDouble() * 80 - 10))
+                .metres();
+        assertTrue(level >= least - 1e-12 && level <= most + 1e-12);
+    }
+
+    @Tag("law")
+    @RepeatedTest(50)
+    void theOrderOfTheSpotsDoesNotMatter(RepetitionInfo turn) {
+        Random random = new Random(turn.getCurrentRepetition());
+        List<SpotLevel> spots = spots(random);
+        List<SpotLevel> shuffled = new ArrayList<>(spots);
+        Collections.shuffle(shuffled, random);
+        assertEquals(new Ground(spots, List.of()), new Ground(shuffled, List.of()));
+    }
+
+    @Tag("law")
+    @RepeatedTest(100)
+    void gradingOneCornerLeavesTheOthersAlone(RepetitionInfo turn) {
+        Random random = new Random(turn.getCurrentRepetition());
+        List<SpotLevel> spots = spots(random);
+        SpotLevel graded = new SpotLevel(spots.get(0).at(), Length.metres(9));
+        Ground ground = new Ground(spots, List.of(graded, spot(200, 200, 3)));
+        for (SpotLevel spot : spots) {
+            Length expected = spot.at().equals(graded.at()) ? graded.level() : spot.level();
+            assertEquals(expected, ground.levelFinished(spot.at()));
+            assertEquals(spot.level(), ground.levelAsItIs(spot.at()));
+        }
+        assertEquals(Length.metres(3), ground.levelFinished(new Point(200, 200)));
+        Point somewhere = new Point(17, 23);
+        Ground asIfSurveyed = new Ground(ground.finished(), List.of());
+        List<SpotLevel> all = new ArrayList<>(spots.subList(1, spots.size()));
+        all.addAll(ground.finished());
+        Ground merged = new Ground(all, List.of());
+        assertEquals(merged.levelAsItIs(somewhere), ground.levelFinished(somewhere));
+        assertEquals(asIfSurveyed.levelAsItIs(graded.at()), ground.levelFinished(graded.at()));
+    }
+
+    /** The error that docs/theory/ground.md states for 5 by 5 spots every 10 m on a plane of 5 %. */
+    @Tag("pinned")
+    @Test
+    void aPlaneIsMetToAQuarterOfAMetre() {
+        List<SpotLevel> spots = new ArrayList<>();
+        for (int i = 0; i < 25; i++) {
+            spots.add(spot(10 * (i / 5), 10 * (i % 5), 0.5 * (i / 5)));
+        }
+        Ground ground = new Ground(spots, List.of());
+        double worstM = 0;
+        for (int i = 0; i <= 100; i++) {
+            for (int j = 0; j <= 100; j++) {
+                Point point = new Point(0.4 * i, 0.4 * j);
+                double errorM = ground.levelAsItIs(point).metres() - 0.05 * point.xM();
+                worstM = Math.max(worstM, Math.abs(errorM));
+            }
+        }
+        assertEquals(0.253, worstM, 0.0005);
+    }
+
+    @Tag("law")
+    @Test
+    void flatWithoutSpotsAndEverywhereWithOne() {
+        assertEquals(Length.ZERO, Ground.FLAT.levelAsItIs(new Point(3, 4)));
+        assertEquals(Length.ZERO, Ground.FLAT.levelFinished(new Point(3, 4)));
+        Ground one = new Ground(List.of(spot(0, 0, 2)), List.of());
+        assertEquals(2, one.levelFinished(new Point(300, 400)).metres(), 1e-12);
+    }
+
+    @Tag("law")
+    @Test
+    void aHairFromASpotIsNoOverflow() {
+        Ground ground = new Ground(List.of(spot(0, 0, 2), spot(10, 0, 4)), List.of());
+        for (double hair : new double[] {1e-300, 1e-160, 1e-155, 1e-100, 1e-12, 1e-9, 1e-8}) {
+            assertEquals(2, ground.levelAsItIs(new Point(hair, 0)).metres(), 1e-9, "at " + hair);
+        }
+    }
+
+    @Tag("pinned")
+    @Test
+    void twoLevelsAtOnePlaceAreRefused() {
+        refused(
+                "ground: asItIs is given twice at 1 m, 2 m; it must be one level for a place",
+                () -> new Ground(List.of(spot(1, 2, 0), spot(0, 0, 0), spot(1, 2, 1)), List.of()));
+    }
+
+    /** Source: common practice, no source: a foot of root zone for each inch of trunk. */
+    @Tag("reference")
+    @Test
+    void rootsReachAFootForEachInchOfTrunk() {
+        Obstacle.Tree tree = new Obstacle.Tree(new ObstacleId("oak"), new Point(0, 0), Length.inches(14));
+        assertEquals(14, tree.rootZone().inFeet(), 1e-12);
+    }
+}
