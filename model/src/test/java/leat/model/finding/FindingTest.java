@@ -17,13 +17,18 @@ class FindingTest {
 
     private static Step step(double kilopascals) {
         return new Step(
-                "friction", "h", List.of(), Pressure.kilopascals(kilopascals), new Citation("a text", Standing.PUBLISHED));
+                "friction",
+                "h",
+                List.of(),
+                Pressure.kilopascals(kilopascals),
+                new Citation("a text", Standing.PUBLISHED));
     }
 
     @Tag("law")
     @Test
     void theLastStepIsTheFigure() {
-        Ledger ledger = new Ledger(Subject.of(new HeadId("R7")), "pressure", List.of(step(400), step(-12.5), step(387.5)));
+        Ledger ledger =
+                new Ledger(Subject.of(new HeadId("R7")), "pressure", List.of(step(400), step(-12.5), step(387.5)));
         assertEquals(Pressure.kilopascals(387.5), ledger.value());
     }
 
@@ -32,7 +37,8 @@ class FindingTest {
     void theGapIsAShareOfTheAnswer() {
         assertEquals(0.25, new Bound("heads", Count.of(40), Count.of(30)).gap().value());
         assertEquals(0, new Bound("heads", Count.of(30), Count.of(30)).gap().value(), "proven best");
-        assertEquals(0, new Bound("trench length", Length.ZERO, Length.ZERO).gap().value());
+        assertEquals(
+                0, new Bound("trench length", Length.ZERO, Length.ZERO).gap().value());
     }
 
     @Tag("pinned")

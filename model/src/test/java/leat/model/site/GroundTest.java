@@ -94,8 +94,10 @@ class GroundTest {
     @Test
     void aPlaneIsMetToAQuarterOfAMetre() {
         List<SpotLevel> spots = new ArrayList<>();
-        for (int i = 0; i < 25; i++) {
-            spots.add(spot(10 * (i / 5), 10 * (i % 5), 0.5 * (i / 5)));
+        for (int east = 0; east < 5; east++) {
+            for (int north = 0; north < 5; north++) {
+                spots.add(spot(10 * east, 10 * north, 0.5 * east));
+            }
         }
         Ground ground = new Ground(spots, List.of());
         double worstM = 0;

@@ -23,8 +23,7 @@ class TerrainTest {
     private static final Region GROUND = Region.of(new Point(0, 0), new Point(9, 0), new Point(0, 9));
 
     private static Surface surface(String name, SurfaceKind kind, Optional<String> soil) {
-        return new Surface(
-                new SurfaceId(name), kind, GROUND, Watering.NONE, soil, Optional.empty(), Phase.NOW);
+        return new Surface(new SurfaceId(name), kind, GROUND, Watering.NONE, soil, Optional.empty(), Phase.NOW);
     }
 
     @Tag("law")
@@ -41,7 +40,9 @@ class TerrainTest {
                 List.of(),
                 List.of(),
                 List.of());
-        assertEquals(List.of("lawn 2", "lawn 10"), terrain.lawns().stream().map(one -> one.id().name()).toList());
+        assertEquals(
+                List.of("lawn 2", "lawn 10"),
+                terrain.lawns().stream().map(one -> one.id().name()).toList());
         assertEquals(Optional.empty(), terrain.lot());
         assertEquals(Optional.empty(), terrain.surface(new SurfaceId("pond")));
         assertTrue(SurfaceKind.PAVING.mustStayDry() && SurfaceKind.STRUCTURE.mustStayDry());
