@@ -9,9 +9,9 @@ import leat.model.geometry.Point;
 import leat.model.quantity.Length;
 
 /**
- * The height of the ground as it is and as it will be. Between spot levels it is the mean of all of them weighted by
- * one over the squared distance (Shepard 1968, see docs/theory/ground.md); exact at a spot level, flat where there are
- * none. The order in which levels are given does not matter.
+ * The height of the ground as it is and as it will be. Between spot levels it is the height of the plane that
+ * fits them best, the near ones above all (McLain 1974, see docs/theory/ground.md); exact at a spot level, flat where
+ * there are none. The order in which levels are given does not matter.
  *
  * @param asItIs   may be empty: flat at the datum; kept from west to east, no place twice
  * @param finished only where grading changes the ground: at these places they stand for those as it is, elsewhere the
@@ -25,21 +25,18 @@ public record Ground(List<SpotLevel> asItIs, List<SpotLevel> finished) {
                     spot -> spot.at().xM())
             .thenComparingDouble(spot -> spot.at().yM());
 
-    /** A square nanometre: nearer than that a point is at the spot level, and one over the square might overflow. */
-    private static final double SAME_PLACE_M2 = 1e-18;
-
     public Ground {
         asItIs = sorted("asItIs", asItIs);
         finished = sorted("finished", finished);
     }
 
     public Length levelAsItIs(Point point) {
-        return new Length(levelM(asItIs, List.of(), point));
+        return new Length(LocalPlane.levelM(asItIs, point));
     }
 
     /** Height of the finished grade, from which every cover counts. */
     public Length levelFinished(Point point) {
-        return new Length(levelM(asItIs, finished, point));
+        return new Length(LocalPlane.levelM(merged(asItIs, finished), point));
     }
 
     private static List<SpotLevel> sorted(String field, List<SpotLevel> levels) {
@@ -55,28 +52,22 @@ public record Ground(List<SpotLevel> asItIs, List<SpotLevel> finished) {
         return List.copyOf(sorted);
     }
 
-    /** Both lists run from west to east, so places that both have are found by walking along them together. */
-    private static double levelM(List<SpotLevel> levels, List<SpotLevel> instead, Point point) {
-        double weights = 0;
-        double sumM = 0;
+    /** The levels with those of {@code instead} in place of the ones at the same places; both run from west to east. */
+    private static List<SpotLevel> merged(List<SpotLevel> levels, List<SpotLevel> instead) {
+        if (instead.isEmpty()) {
+            return levels;
+        }
+        List<SpotLevel> merged = new ArrayList<>();
         int i = 0;
         int j = 0;
         while (i < levels.size() || j < instead.size()) {
             int order = i == levels.size()
                     ? 1
                     : j == instead.size() ? -1 : WEST_TO_EAST.compare(levels.get(i), instead.get(j));
-            SpotLevel spot = order < 0 ? levels.get(i) : instead.get(j);
+            merged.add(order < 0 ? levels.get(i) : instead.get(j));
             i += order <= 0 ? 1 : 0;
             j += order >= 0 ? 1 : 0;
-            double dx = point.xM() - spot.at().xM();
-            double dy = point.yM() - spot.at().yM();
-            double squared = dx * dx + dy * dy;
-            if (squared < SAME_PLACE_M2) {
-                return spot.level().metres();
-            }
-            weights += 1 / squared;
-            sumM += spot.level().metres() / squared;
         }
-        return weights == 0 ? 0 : sumM / weights;
+        return merged;
     }
 }
