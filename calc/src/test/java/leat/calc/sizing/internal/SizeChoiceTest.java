@@ -36,14 +36,17 @@ class SizeChoiceTest {
         int sizes = json.get("sizes").size();
         for (int i = 0; i < count; i++) {
             parent[i] = json.get("parent").get(i).intValue();
-            double needed = json.get("elevation").get(i).doubleValue() + json.get("p_min").doubleValue();
+            double needed = json.get("elevation").get(i).doubleValue()
+                    + json.get("p_min").doubleValue();
             neededM[i] = json.get("demand").get(i).doubleValue() > 0 ? needed : Double.NEGATIVE_INFINITY;
             lossM[i] = new double[sizes];
             price[i] = new double[sizes];
             double lengthM = json.get("length").get(i).doubleValue();
             for (int s = 0; s < sizes; s++) {
                 double r = PipeLaw.frictionCoefficient(
-                        lengthM, json.get("sizes").get(s).doubleValue(), json.get("C").doubleValue());
+                        lengthM,
+                        json.get("sizes").get(s).doubleValue(),
+                        json.get("C").doubleValue());
                 lossM[i][s] = PipeLaw.lossM(r, 0, json.get("pipe_flow").get(i).doubleValue());
                 price[i][s] = lengthM * json.get("price").get(s).doubleValue();
             }
@@ -54,7 +57,8 @@ class SizeChoiceTest {
                         parent, lossM, price, neededM, free, json.get("H0").doubleValue())
                 .orElseThrow();
         assertEquals(600.0215, found.price(), 0.00005);
-        assertKept(new Problem(parent, lossM, price, neededM, free, json.get("H0").doubleValue()), found);
+        assertKept(
+                new Problem(parent, lossM, price, neededM, free, json.get("H0").doubleValue()), found);
     }
 
     private record Problem(
@@ -148,7 +152,6 @@ class SizeChoiceTest {
         Problem problem = Problem.random(turn.getCurrentRepetition());
         Problem higher = new Problem(
                 problem.parent, problem.lossM, problem.price, problem.neededM, problem.given, problem.sourceM + 3);
-        problem.solve().ifPresent(low ->
-                assertTrue(higher.solve().orElseThrow().price() <= low.price() + 1e-9));
+        problem.solve().ifPresent(low -> assertTrue(higher.solve().orElseThrow().price() <= low.price() + 1e-9));
     }
 }
