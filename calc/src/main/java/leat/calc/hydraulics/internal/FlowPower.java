@@ -1,7 +1,7 @@
 package leat.calc.hydraulics.internal;
 
 /**
- * x^0.852, the power behind the Hazen–Williams law, to about 3e-16 of its value.
+ * x^0.852, the power behind the Hazen–Williams law, to 7e-16 of its value.
  * <p>
  * Why not {@link Math#pow}: it takes most of the time of a solution, and its last bits may differ between Java releases.
  * Here the number is split into 2^e · c · (1 + t) with c one of 128 steps between 1 and 2, so that |t| is at most 1/256;

@@ -12,6 +12,9 @@ public final class PipeLaw {
     /** Standard gravity, exact by definition. */
     public static final double GRAVITY_M_PER_S2 = 9.80665;
 
+    /** Weight of a cubic metre of water at 15 °C, 999.1 kg/m³; pressure is head times this. */
+    public static final double PASCALS_PER_M = 999.1 * GRAVITY_M_PER_S2;
+
     private static final double HAZEN_WILLIAMS_SI = 10.67;
     private static final double FLOW_EXPONENT = 1 + FlowPower.EXPONENT;
     private static final double BORE_EXPONENT = 4.8704;
