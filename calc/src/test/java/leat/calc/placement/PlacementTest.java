@@ -1,0 +1,294 @@
+package leat.calc.placement;
+
+import static leat.model.plan.Parts.*;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeMap;
+import leat.calc.Progress;
+import leat.calc.Proposal;
+import leat.calc.coverage.Coverage;
+import leat.calc.coverage.CoverageParameters;
+import leat.calc.coverage.CoverageResult;
+import leat.calc.coverage.WorkingHead;
+import leat.document.StandingData;
+import leat.model.fault.InvalidValueException;
+import leat.model.finding.Bound;
+import leat.model.finding.Status;
+import leat.model.id.HeadId;
+import leat.model.id.SurfaceId;
+import leat.model.plan.Aspect;
+import leat.model.plan.Outline;
+import leat.model.plan.Part;
+import leat.model.plan.Place;
+import leat.model.plan.Yard;
+import leat.model.quantity.Flow;
+import leat.model.quantity.Ratio;
+import leat.model.water.Head;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PlacementTest {
+
+    private static final StandingData TABLES = StandingData.load(Yard.EDITION);
+    private static final SurfaceId LAWN = new SurfaceId("lawn");
+
+    /** Lawns of every sort that the stage has to master, in metres. */
+    enum Shape {
+        RECTANGLE(rectangle(at(0, 0), metres(11), metres(8))),
+        STRIP(rectangle(at(0, 0), metres(20), metres(2.5))),
+        L(polygon(at(0, 0), at(18, 0), at(18, 8), at(10, 8), at(10, 20), at(0, 20))),
+        WEDGE(polygon(at(0, 0), at(20, 0), at(16, 9), at(0, 3))),
+        CURVED(circle(at(0, 0), metres(8))),
+        WITH_A_HOLE(rectangle(at(0, 0), metres(16), metres(12)).without(circle(at(8, 6), metres(2)))),
+        TURNED(polygon(at(0, 0), at(10, 6), at(5, 15), at(-5, 9)));
+
+        final Outline outline;
+
+        Shape(Outline outline) {
+            this.outline = outline;
+        }
+    }
+
+    private static Proposal place(Yard yard, String... families) {
+        return Placement.run(TABLES.siteOf(yard), parameters(families), Progress.NONE);
+    }
+
+    private static PlacementParameters parameters(String... families) {
+        return families.length == 0
+                ? PlacementParameters.defaults()
+                : PlacementParameters.defaults().withFamilies(List.of(families));
+    }
+
+    private static CoverageResult coverage(Yard yard) {
+        return Coverage.run(TABLES.siteOf(yard), CoverageParameters.defaults(), Progress.NONE);
+    }
+
+    private static List<String> rulesBroken(Yard yard) {
+        return coverage(yard).findings().stream()
+                .map(finding -> finding.rule().id())
+                .filter(id -> !id.equals("coverage.intake"))
+                .distinct()
+                .toList();
+    }
+
+    private static Yard metric(Part... parts) {
+        return yard("plot").units(METRIC).with(parts);
+    }
+
+    /**
+     * Source: check values wd-home-zones and wd-home-flow (data chosen there, head-to-head spacing is common practice):
+     * 30 ft by 45 ft, radius 15 ft: 4 corner, 6 edge and 2 full heads; 22.18 gpm with nozzles of 0.92, 1.85 and 3.70 gpm.
+     */
+    @Test
+    @Tag("reference")
+    void aHomeLawnGetsTheTextbookLayout() {
+        Yard yard = yard("home")
+                .with(
+                        lawn("lawn", rectangle(at(0, 0), feet(30), feet(45))),
+                        sprayFamily("S15")
+                                .radius(feet(11), feet(15))
+                                .flowAtFullCircle(gpm(3.70))
+                                .pressure(psi(20), psi(30), psi(70)));
+        Yard placed = place(yard, "S15").yard();
+        int[] bySweep = new int[361];
+        double gpm = 0;
+        for (Head head : placed.water().heads()) {
+            bySweep[(int) head.sector().orElseThrow().arc().sweep().degrees()]++;
+            assertEquals(0, Math.IEEEremainder(head.at().east().inFeet(), 15), 1e-9);
+            assertEquals(0, Math.IEEEremainder(head.at().north().inFeet(), 15), 1e-9);
+            Flow flow = TABLES.siteOf(placed).catalog().head("S15").referenceFlow(head);
+            gpm += flow.inGpm();
+        }
+        assertEquals(
+                List.of(4, 6, 2, 12),
+                List.of(
+                        bySweep[90],
+                        bySweep[180],
+                        bySweep[360],
+                        placed.water().heads().size()));
+        assertEquals(22.18, gpm, 0.001 * 22.18);
+        assertEquals(List.of(), rulesBroken(placed));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void eachSpotIsReachedTwice(Shape shape) {
+        Proposal proposal = place(metric(lawn("lawn", shape.outline)), "spray-4_6", "spray-3_0", "spray-2_4");
+        assertEquals(Status.COMPLETE, proposal.status());
+        assertEquals(List.of(), rulesBroken(proposal.yard()));
+        Bound bound = proposal.bounds().get(0);
+        assertTrue(bound.least().si() <= bound.reached().si() && bound.least().si() > 0);
+    }
+
+    /** Walls and paths all around, so that no head may throw past an edge. */
+    @ParameterizedTest
+    @EnumSource(names = {"RECTANGLE", "L", "WEDGE", "WITH_A_HOLE"})
+    void nothingIsThrownOnPaving(Shape shape) {
+        Outline around = rectangle(at(-10, -10), metres(45), metres(45)).without(hull(shape));
+        Yard yard = metric(lawn("lawn", shape.outline), paving("court", around));
+        Proposal proposal = place(yard, "spray-4_6", "spray-3_0", "spray-2_4", "spray-1_5");
+        assertFalse(rulesBroken(proposal.yard()).contains("coverage.overspray"));
+        assertTrue(coverage(proposal.yard()).surfaces().get(LAWN).reachedByTwo().value() > 0.99);
+    }
+
+    private static Outline hull(Shape shape) {
+        return polygon(leat.model.geometry.Region.of(shape.outline.in(METRIC).outer()));
+    }
+
+    /** A lawn, a path across it and a lot around it, made from a seed. */
+    private static Yard random(long seed) {
+        var random = new Random(seed);
+        Place[] corners = new Place[5 + random.nextInt(8)];
+        for (int i = 0; i < corners.length; i++) {
+            double angle = 2 * Math.PI * i / corners.length;
+            double radius = random.nextDouble(5, 10);
+            corners[i] = at(12 + radius * Math.cos(angle), 12 + radius * Math.sin(angle));
+        }
+        return metric(
+                traverse(at(1, 1))
+                        .go("N 0° E", metres(22))
+                        .go("N 90° E", metres(22))
+                        .go("S 0° E", metres(22))
+                        .close(),
+                lawn("lawn", polygon(corners)),
+                bed("herbs", rectangle(at(1.5, 1.5), metres(3), metres(2))).watering(HEADS),
+                paving("path", rectangle(at(random.nextDouble(4, 14), 0), metres(1.2), metres(12))));
+    }
+
+    @Tag("law")
+    @RepeatedTest(15)
+    void reachIsFullOrAReasonIsGivenAndNothingIsWasted(RepetitionInfo turn) {
+        Proposal proposal = place(random(turn.getCurrentRepetition()), "spray-4_6", "spray-2_4", "spray-1_5");
+        CoverageResult coverage = coverage(proposal.yard());
+        List<String> broken = rulesBroken(proposal.yard());
+        assertFalse(broken.contains("coverage.overspray") || broken.contains("coverage.outside"), broken::toString);
+        assertFalse(broken.contains("coverage.lot"));
+        boolean full = coverage.surfaces().values().stream()
+                .allMatch(surface -> surface.reachedAsWanted().value() == 1);
+        assertEquals(full ? Status.COMPLETE : Status.PARTIAL, proposal.status());
+        assertEquals(full, proposal.reasons().isEmpty());
+        assertTrue(coverage.surfaces().get(LAWN).reachedByTwo().value() > 0.97);
+    }
+
+    @Tag("law")
+    @RepeatedTest(8)
+    void planningAPlanAgainChangesNothing(RepetitionInfo turn) {
+        Yard placed = place(random(turn.getCurrentRepetition())).yard();
+        assertEquals(placed, place(placed).yard());
+        assertEquals(placed, place(random(turn.getCurrentRepetition())).yard());
+    }
+
+    @Test
+    @Tag("law")
+    void givenHeadsComeOutEqualAndTakePart() {
+        Yard stated = metric(
+                lawn("lawn", Shape.RECTANGLE.outline),
+                spray("lawn/2", at(5, 4)).family("spray-4_6").fullCircle().radius(metres(4.6)),
+                spray("mine", at(0, 0)).family("spray-3_7").arc(0, 90).radius(metres(3.5)));
+        Yard placed = place(stated, "spray-4_6").yard();
+        for (Head head : stated.water().heads()) {
+            assertEquals(head, placed.water().head(head.id()).orElseThrow());
+            assertFalse(placed.isPlanned(head.id(), Aspect.POSITION));
+        }
+        assertTrue(placed.water().head(new HeadId("lawn/1")).isPresent());
+        assertTrue(placed.isPlanned(new HeadId("lawn/3"), Aspect.POSITION));
+        assertEquals(List.of(), rulesBroken(placed));
+        assertEquals(placed, place(placed, "spray-4_6").yard());
+    }
+
+    @Test
+    @Tag("law")
+    void aPinnedHeadStaysWhereItIs() {
+        Yard placed = place(metric(lawn("lawn", Shape.L.outline)), "spray-4_6").yard();
+        HeadId third = new HeadId("lawn/3");
+        Yard again = place(placed.pin(third, Aspect.POSITION), "spray-3_7").yard();
+        assertEquals(placed.water().head(third), again.water().head(third));
+        assertEquals(List.of(), rulesBroken(again));
+    }
+
+    @Test
+    void aLawnThatGivenHeadsReachGetsNoMore() {
+        Yard placed = place(metric(lawn("lawn", Shape.RECTANGLE.outline)), "spray-4_6")
+                .yard();
+        Yard given = placed;
+        for (Head head : placed.water().heads()) {
+            given = given.pin(head.id(), Aspect.POSITION);
+        }
+        assertEquals(given, place(given, "spray-3_0").yard());
+    }
+
+    @Test
+    void zonesLoseHeadsThatAreGoneAndKeepTheOthers() {
+        Yard placed = place(metric(lawn("lawn", Shape.RECTANGLE.outline)), "spray-2_4")
+                .yard();
+        List<String> names = new ArrayList<>();
+        placed.water().heads().forEach(head -> names.add(head.id().name()));
+        Yard zoned = placed.with(
+                manifold("m", at(0, 0)).valves("v"), zone("z").valve("v").heads(names.toArray(new String[0])));
+        assertEquals(zoned, place(zoned, "spray-2_4").yard());
+        Yard fewer = place(zoned, "multi-6_1").yard();
+        assertTrue(fewer.water().heads().size() < placed.water().heads().size());
+        assertEquals(
+                fewer.water().heads().stream().map(Head::id).toList(),
+                fewer.water().zones().get(0).heads());
+    }
+
+    @Test
+    void aReserveOfRadiusHoldsWhenRadiiFallShort() {
+        PlacementParameters parameters = parameters("spray-4_6").withReserve(Ratio.percent(10));
+        Yard placed = Placement.run(TABLES.siteOf(metric(lawn("lawn", Shape.L.outline))), parameters, Progress.NONE)
+                .yard();
+        var working = new TreeMap<HeadId, WorkingHead>();
+        for (Head head : placed.water().heads()) {
+            working.put(
+                    head.id(),
+                    new WorkingHead(head.sector().orElseThrow().radius().times(0.9), Flow.litresPerMinute(5)));
+        }
+        CoverageResult coverage = Coverage.run(
+                TABLES.siteOf(placed), CoverageParameters.defaults().withWorking(working), Progress.NONE);
+        assertEquals(1, coverage.surfaces().get(LAWN).reachedByTwo().value());
+    }
+
+    @Test
+    void largeLawnsGetFarThrowingHeads() {
+        Proposal proposal = place(metric(lawn("lawn", rectangle(at(0, 0), metres(30), metres(24)))));
+        assertEquals(List.of(), rulesBroken(proposal.yard()));
+        assertTrue(proposal.yard().water().heads().size() <= 24);
+    }
+
+    @Test
+    void stoppedProposalsSaySo() {
+        Progress stop = new Progress() {
+            @Override
+            public boolean stopped() {
+                return true;
+            }
+
+            @Override
+            public void at(double fraction, String what) {
+                // nobody listens
+            }
+        };
+        Yard yard = metric(lawn("lawn", Shape.L.outline));
+        Proposal proposal = Placement.run(TABLES.siteOf(yard), parameters(), stop);
+        assertEquals(Status.STOPPED, proposal.status());
+        assertEquals(yard, proposal.yard());
+    }
+
+    @Test
+    void onlyRotorsAndSpraysCanBePlaced() {
+        Yard yard = metric(lawn("lawn", Shape.L.outline));
+        assertThrows(InvalidValueException.class, () -> place(yard, "bubbler-0_5"));
+        assertThrows(InvalidValueException.class, () -> place(yard, "no such family"));
+    }
+}
