@@ -44,7 +44,9 @@ record DigSite(OpenGround open, Tolls byHand, Ways corners) {
         Terrain terrain = site.yard().terrain();
         double clearanceM = parameters.clearance().metres();
         var open = new OpenGround(
-                List.of(lot(site)), forbidden(terrain, clearanceM), terrain.lot().isPresent() ? parameters.setback().metres() : 0);
+                List.of(lot(site)),
+                forbidden(terrain, clearanceM),
+                terrain.lot().isPresent() ? parameters.setback().metres() : 0);
         addDear(open, terrain, parameters.digging());
         var byHand = new Tolls();
         addByHand(open, byHand, site, parameters.digging());
@@ -64,7 +66,10 @@ record DigSite(OpenGround open, Tolls byHand, Ways corners) {
 
     private static Bounds around(Site site) {
         List<Point> points = new ArrayList<>();
-        site.yard().terrain().surfaces().forEach(one -> points.addAll(one.region().outer()));
+        site.yard()
+                .terrain()
+                .surfaces()
+                .forEach(one -> points.addAll(one.region().outer()));
         site.yard().water().heads().forEach(one -> points.add(one.at()));
         site.yard().water().manifolds().forEach(one -> points.add(one.at()));
         site.yard().water().bibs().forEach(one -> points.add(one.at()));
@@ -89,7 +94,8 @@ record DigSite(OpenGround open, Tolls byHand, Ways corners) {
         }
         for (DigZone zone : terrain.digZones()) {
             if (zone.kind() == DigZone.Kind.NO_DIG) {
-                patches.add(OpenGround.grown(patch(zone.region()), clearanceM + zone.doubt().metres()));
+                patches.add(OpenGround.grown(
+                        patch(zone.region()), clearanceM + zone.doubt().metres()));
             }
         }
         for (LimitLine line : terrain.limitLines()) {
@@ -116,20 +122,29 @@ record DigSite(OpenGround open, Tolls byHand, Ways corners) {
         Terrain terrain = site.yard().terrain();
         for (DigZone zone : terrain.digZones()) {
             if (zone.kind() == DigZone.Kind.HAND_DIG) {
-                addByHand(open, byHand, OpenGround.grown(patch(zone.region()), zone.doubt().metres()), costs.handDig().value());
+                addByHand(
+                        open,
+                        byHand,
+                        OpenGround.grown(patch(zone.region()), zone.doubt().metres()),
+                        costs.handDig().value());
             }
         }
         for (Obstacle obstacle : terrain.obstacles()) {
             if (obstacle instanceof Obstacle.Tree tree) {
-                addByHand(open, byHand, disc(tree.at(), tree.rootZone()), costs.roots().value());
+                addByHand(
+                        open,
+                        byHand,
+                        disc(tree.at(), tree.rootZone()),
+                        costs.roots().value());
             }
         }
         double nearM = site.rules().get("trench.service").limit().si() + EARLIER_M;
-        terrain.services().forEach(service -> addByHand(
-                open,
-                byHand,
-                strip(service.route().points(), nearM + service.doubt().metres()),
-                costs.handDig().value()));
+        terrain.services()
+                .forEach(service -> addByHand(
+                        open,
+                        byHand,
+                        strip(service.route().points(), nearM + service.doubt().metres()),
+                        costs.handDig().value()));
     }
 
     private static void addByHand(OpenGround open, Tolls byHand, Patch patch, double factor) {

@@ -62,8 +62,8 @@ final class LateralRoutes {
 
     private void join(Manifold manifold, WaterSystem water) {
         List<Zone> zones = water.zones().stream()
-                .filter(zone -> manifold.valves().stream()
-                        .anyMatch(valve -> valve.id().equals(zone.valve())))
+                .filter(zone ->
+                        manifold.valves().stream().anyMatch(valve -> valve.id().equals(zone.valve())))
                 .toList();
         SortedMap<HeadId, Point> dry = dryHeads(zones, water);
         if (dry.isEmpty()) {
@@ -105,15 +105,13 @@ final class LateralRoutes {
     }
 
     private Lateral before(Zone zone) {
-        return laterals.getOrDefault(
-                zone.id(), new Lateral(zone.id(), List.of(), Collections.emptySortedMap()));
+        return laterals.getOrDefault(zone.id(), new Lateral(zone.id(), List.of(), Collections.emptySortedMap()));
     }
 
     private void lay(Zone zone, int root, SortedMap<HeadId, Integer> places, RouteSearch search, PlaceTree tree) {
         SortedMap<HeadId, Integer> own = new TreeMap<>(places);
         own.keySet().retainAll(zone.heads());
-        List<PlaceTree.Leg> legs =
-                tree.legs(new TreeSet<>(List.of(root)), new TreeSet<>(own.values()));
+        List<PlaceTree.Leg> legs = tree.legs(new TreeSet<>(List.of(root)), new TreeSet<>(own.values()));
         String series = parameters.lateralSeries(draft.before().units());
         List<PipeRun> runs = new ArrayList<>(before(zone).runs());
         SortedMap<Integer, PipeId> endingAt = new TreeMap<>();

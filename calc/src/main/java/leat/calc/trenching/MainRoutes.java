@@ -148,8 +148,9 @@ final class MainRoutes {
     private void lay(RouteSearch search, SortedMap<Integer, UpstreamId> springs, SortedMap<Integer, Outlet> wanted) {
         RouteSearch.Found found = search.join(springs.firstKey(), new TreeSet<>(wanted.keySet()));
         draft.count(found);
-        found.missed().forEach(place -> Optional.ofNullable(wanted.remove(place))
-                .ifPresent(outlet -> draft.miss(outlet.id(), "no trench may reach it from the main")));
+        found.missed()
+                .forEach(place -> Optional.ofNullable(wanted.remove(place))
+                        .ifPresent(outlet -> draft.miss(outlet.id(), "no trench may reach it from the main")));
         SortedSet<Integer> starts = new TreeSet<>(springs.keySet());
         List<PlaceTree.Leg> legs = found.tree().legs(starts, new TreeSet<>(wanted.keySet()));
         String series = parameters.mainSeries(draft.before().units());

@@ -51,8 +51,8 @@ final class PlaceTree {
             int here = queue.get(i);
             List<Integer> below = new ArrayList<>(neighbours.getOrDefault(here, List.of()));
             below.removeIf(next -> next.equals(tree.parent.get(here)));
-            below.sort(Comparator.comparingDouble(
-                            (Integer next) -> at.apply(here).bearingTo(at.apply(next)).degrees())
+            below.sort(Comparator.comparingDouble((Integer next) ->
+                            at.apply(here).bearingTo(at.apply(next)).degrees())
                     .thenComparing(Comparator.naturalOrder()));
             below.forEach(next -> tree.parent.put(next, here));
             tree.children.put(here, below);

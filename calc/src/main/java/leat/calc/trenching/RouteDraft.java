@@ -100,8 +100,12 @@ final class RouteDraft {
         var bare = new PipeRun(id, from, new Polyline(route), series, Optional.empty(), false, phase);
         PipeRun was = earlier.get(id);
         boolean isSame = was != null && was.withoutSize().equals(bare);
-        boolean isPinned = was != null && !before.isPlanned(id, Aspect.SIZE) && was.series().equals(series);
-        PipeRun run = was != null && (isSame || isPinned) ? was.size().map(bare::withSize).orElse(bare) : bare;
+        boolean isPinned = was != null
+                && !before.isPlanned(id, Aspect.SIZE)
+                && was.series().equals(series);
+        PipeRun run = was != null && (isSame || isPinned)
+                ? was.size().map(bare::withSize).orElse(bare)
+                : bare;
         made.add(run);
         work.add(id, route);
         return run;
@@ -111,9 +115,8 @@ final class RouteDraft {
     Planned planned(SortedSet<Id> there, SortedSet<? extends Id> trenches) {
         Planned planned = before.planned().only(there);
         for (PipeRun run : made) {
-            boolean hasGivenSize = run.size().isPresent()
-                    && earlier.containsKey(run.id())
-                    && !before.isPlanned(run.id(), Aspect.SIZE);
+            boolean hasGivenSize =
+                    run.size().isPresent() && earlier.containsKey(run.id()) && !before.isPlanned(run.id(), Aspect.SIZE);
             planned = planned.with(run.id(), Aspect.ROUTE);
             planned = hasGivenSize ? planned : planned.with(run.id(), Aspect.SIZE);
         }

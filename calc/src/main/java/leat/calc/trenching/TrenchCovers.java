@@ -37,7 +37,10 @@ final class TrenchCovers {
                 .min(Length::compareTo);
         if (cover.isPresent() && !rule.isKeptBy(cover.get())) {
             findings.add(Finding.of(
-                    rule, Subject.of(trench.id(), "depth"), cover.get(), "dig deeper; frost and local codes may ask for more"));
+                    rule,
+                    Subject.of(trench.id(), "depth"),
+                    cover.get(),
+                    "dig deeper; frost and local codes may ask for more"));
         }
     }
 

@@ -43,8 +43,10 @@ final class TrenchCuts {
     /** Segments for all pieces, named in the order of the pipes along them, past the names that are taken. */
     List<TrenchSegment> cut(Trenchwork work, SortedSet<SegmentId> taken) {
         SortedMap<SortedSet<PipeId>, List<Piece>> byContents = new TreeMap<>(TrenchCuts::compare);
-        work.pieces().forEach((piece, pipes) ->
-                byContents.computeIfAbsent(pipes, key -> new ArrayList<>()).add(piece));
+        work.pieces()
+                .forEach((piece, pipes) -> byContents
+                        .computeIfAbsent(pipes, key -> new ArrayList<>())
+                        .add(piece));
         List<TrenchSegment> segments = new ArrayList<>();
         SortedSet<SegmentId> used = new TreeSet<>(taken);
         byContents.forEach((pipes, pieces) -> {
@@ -52,7 +54,12 @@ final class TrenchCuts {
                 for (Stretch stretch : stretches(chain)) {
                     SegmentId id = next(used);
                     segments.add(new TrenchSegment(
-                            id, new Polyline(stretch.points()), depth(pipes), List.copyOf(pipes), stretch.byHand(), phase(pipes)));
+                            id,
+                            new Polyline(stretch.points()),
+                            depth(pipes),
+                            List.copyOf(pipes),
+                            stretch.byHand(),
+                            phase(pipes)));
                 }
             }
         });
@@ -166,9 +173,12 @@ final class TrenchCuts {
     /** Deep enough for the pipe that wants most cover. */
     private Length depth(SortedSet<PipeId> pipes) {
         boolean hasMain = water.main().runs().stream().map(PipeRun::id).anyMatch(pipes::contains);
-        boolean hasLateral = pipes.stream().anyMatch(id -> water.main().runs().stream().noneMatch(run -> run.id().equals(id)));
+        boolean hasLateral = pipes.stream()
+                .anyMatch(id ->
+                        water.main().runs().stream().noneMatch(run -> run.id().equals(id)));
         double mainM = hasMain ? site.rules().get("trench.cover.main").limit().si() : 0;
-        double lateralM = hasLateral ? site.rules().get("trench.cover.lateral").limit().si() : 0;
+        double lateralM =
+                hasLateral ? site.rules().get("trench.cover.lateral").limit().si() : 0;
         return new Length(Math.max(mainM, lateralM)).plus(parameters.belowPipe());
     }
 

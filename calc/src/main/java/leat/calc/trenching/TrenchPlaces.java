@@ -37,7 +37,9 @@ final class TrenchPlaces {
         for (DigZone zone : terrain.digZones()) {
             if (zone.kind() == DigZone.Kind.NO_DIG) {
                 noDig.add(
-                        OpenGround.grown(DigSite.patch(zone.region()), zone.doubt().metres()), 2);
+                        OpenGround.grown(
+                                DigSite.patch(zone.region()), zone.doubt().metres()),
+                        2);
             }
         }
         terrain.surfaces().stream()
@@ -62,7 +64,12 @@ final class TrenchPlaces {
             hold("trench.lot", trench, outsideM, "keep it inside the lot", findings);
         }
         if (!trench.byHand()) {
-            hold("trench.roots", trench, insideM(roots, trench), "dig it by hand there, or keep off the roots", findings);
+            hold(
+                    "trench.roots",
+                    trench,
+                    insideM(roots, trench),
+                    "dig it by hand there, or keep off the roots",
+                    findings);
         }
         lookAtLines(trench, findings);
     }
@@ -79,7 +86,8 @@ final class TrenchPlaces {
         double nearestM = Double.POSITIVE_INFINITY;
         for (ExistingService service : site.yard().terrain().services()) {
             List<Point> points = service.route().points();
-            double awayM = Nearness.leastDistanceM(x, y, east(points), north(points)) - service.doubt().metres();
+            double awayM = Nearness.leastDistanceM(x, y, east(points), north(points))
+                    - service.doubt().metres();
             nearestM = Math.min(nearestM, Math.max(0, awayM));
         }
         if (!trench.byHand() && nearestM < Double.POSITIVE_INFINITY) {

@@ -29,7 +29,8 @@ public final class TrenchReview {
                 status = Status.STOPPED;
                 break;
             }
-            progress.at((double) i / trenches.size(), "trench " + trenches.get(i).id());
+            progress.at(
+                    (double) i / trenches.size(), "trench " + trenches.get(i).id());
             places.look(trenches.get(i), findings);
             TrenchCovers.look(trenches.get(i), site, findings);
         }
@@ -39,21 +40,21 @@ public final class TrenchReview {
                 .mapToDouble(run -> run.route().lengthM())
                 .sum();
         double trenchedM = trenches.stream()
-                .mapToDouble(trench -> trench.route().lengthM() * trench.contents().size())
+                .mapToDouble(
+                        trench -> trench.route().lengthM() * trench.contents().size())
                 .sum();
         return new TrenchReviewResult(
                 status,
                 new Length(trenchM),
-                new Length(lengthM(trenches.stream().filter(TrenchSegment::byHand).toList())),
+                new Length(
+                        lengthM(trenches.stream().filter(TrenchSegment::byHand).toList())),
                 new Length(pipeM),
                 Ratio.of(trenchedM > 0 ? Math.max(0, 1 - trenchM / trenchedM) : 0),
                 findings);
     }
 
     private static double lengthM(List<TrenchSegment> trenches) {
-        return trenches.stream()
-                .mapToDouble(trench -> trench.route().lengthM())
-                .sum();
+        return trenches.stream().mapToDouble(trench -> trench.route().lengthM()).sum();
     }
 
     private static List<PipeRun> newPipes(Yard yard) {

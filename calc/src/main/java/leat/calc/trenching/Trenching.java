@@ -45,7 +45,8 @@ public final class Trenching {
         trenches.forEach(trench -> taken.add(trench.id()));
         List<TrenchSegment> made = new TrenchCuts(site, water, dig.byHand(), parameters).cut(draft.work(), taken);
         trenches.addAll(made);
-        SortedSet<SegmentId> madeIds = new TreeSet<>(made.stream().map(TrenchSegment::id).toList());
+        SortedSet<SegmentId> madeIds =
+                new TreeSet<>(made.stream().map(TrenchSegment::id).toList());
         Planned planned = draft.planned(Yard.plannable(water, trenches), madeIds);
         Yard yard = before.changed(water, trenches, planned);
         return new Proposal(yard, status(draft), draft.bounds(), draft.reasons());
@@ -56,7 +57,8 @@ public final class Trenching {
         List<PipeId> trenched = givenTrenches(before).stream()
                 .flatMap(trench -> trench.contents().stream())
                 .toList();
-        before.water().pipes()
+        before.water()
+                .pipes()
                 .filter(run -> draft.isGiven(run.id()) && !run.existing() && !trenched.contains(run.id()))
                 .forEach(run -> draft.work().add(run.id(), run.route().points()));
     }

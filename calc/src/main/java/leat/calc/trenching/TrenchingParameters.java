@@ -79,8 +79,7 @@ public record TrenchingParameters(
     }
 
     public TrenchingParameters withDigging(DiggingCosts costs) {
-        return new TrenchingParameters(
-                costs, clearance, setback, belowPipe, mainSeries, lateralSeries, seed, effort);
+        return new TrenchingParameters(costs, clearance, setback, belowPipe, mainSeries, lateralSeries, seed, effort);
     }
 
     public TrenchingParameters withClearance(Length length) {
@@ -111,8 +110,7 @@ public record TrenchingParameters(
     }
 
     public TrenchingParameters withEffort(long edges) {
-        return new TrenchingParameters(
-                digging, clearance, setback, belowPipe, mainSeries, lateralSeries, seed, edges);
+        return new TrenchingParameters(digging, clearance, setback, belowPipe, mainSeries, lateralSeries, seed, edges);
     }
 
     String mainSeries(UnitSystem units) {

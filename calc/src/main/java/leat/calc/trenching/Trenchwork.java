@@ -91,7 +91,8 @@ final class Trenchwork {
     private static Point foot(Piece piece, Point point) {
         double dx = piece.b().xM() - piece.a().xM();
         double dy = piece.b().yM() - piece.a().yM();
-        double along = ((point.xM() - piece.a().xM()) * dx + (point.yM() - piece.a().yM()) * dy) / (dx * dx + dy * dy);
+        double along =
+                ((point.xM() - piece.a().xM()) * dx + (point.yM() - piece.a().yM()) * dy) / (dx * dx + dy * dy);
         double share = Math.max(0, Math.min(1, along));
         return new Point(piece.a().xM() + share * dx, piece.a().yM() + share * dy);
     }

@@ -41,13 +41,17 @@ class TrenchReviewTest {
     @Test
     void trenchThroughNoDigGroundIsMeasuredWithItsDoubt() {
         Finding finding = only(
-                straight(), noDig("well", rectangle(at(20, 40), feet(10), feet(20))).doubt(feet(1)));
+                straight(),
+                noDig("well", rectangle(at(20, 40), feet(10), feet(20))).doubt(feet(1)));
         expect("trench.no-dig", feet(12), finding);
     }
 
     @Test
     void trenchThroughAStructureIsMeasured() {
-        expect("trench.obstacle", feet(8), only(straight(), structure("shed", rectangle(at(30, 46), feet(8), feet(8)))));
+        expect(
+                "trench.obstacle",
+                feet(8),
+                only(straight(), structure("shed", rectangle(at(30, 46), feet(8), feet(8)))));
     }
 
     /** Root zone: twelve times the trunk's diameter as radius, so 24 times 6 in across; common practice, no source. */
@@ -95,7 +99,8 @@ class TrenchReviewTest {
 
     @Test
     void pipeWithoutATrenchIsNoted() {
-        Finding finding = only(trench("T", polyline(at(5, 50), at(35, 50))).depth(inches(24)).holds("main"));
+        Finding finding = only(
+                trench("T", polyline(at(5, 50), at(35, 50))).depth(inches(24)).holds("main"));
         expect("trench.missing", feet(60), finding);
     }
 
@@ -131,9 +136,7 @@ class TrenchReviewTest {
         parts.addAll(List.of(more));
         Yard yard = yard("Square").with(parts.toArray(Part[]::new));
         return TrenchReview.run(
-                        StandingData.load(Yard.EDITION).siteOf(yard),
-                        TrenchReviewParameters.defaults(),
-                        Progress.NONE)
+                        StandingData.load(Yard.EDITION).siteOf(yard), TrenchReviewParameters.defaults(), Progress.NONE)
                 .findings();
     }
 }

@@ -38,7 +38,8 @@ import org.junit.jupiter.api.Test;
 
 class TrenchingTest {
 
-    private static final TrenchingParameters USUAL = TrenchingParameters.defaults().withEffort(200_000);
+    private static final TrenchingParameters USUAL =
+            TrenchingParameters.defaults().withEffort(200_000);
 
     private static Proposal route(Site site) {
         return Trenching.run(site, USUAL, Progress.NONE);
@@ -80,8 +81,7 @@ class TrenchingTest {
     void plannedTrenchesKeepAllRules() {
         Site site = BackYard.zoned();
         Yard yard = route(site).yard();
-        TrenchReviewResult review =
-                TrenchReview.run(site.with(yard), TrenchReviewParameters.defaults(), Progress.NONE);
+        TrenchReviewResult review = TrenchReview.run(site.with(yard), TrenchReviewParameters.defaults(), Progress.NONE);
         assertEquals(List.of(), review.findings());
         assertTrue(review.byHand().metres() > 0 && review.byHand().compareTo(review.trenches()) < 0);
         assertTrue(review.shareSaved().value() > 0.3, review.shareSaved().toString());
@@ -114,8 +114,10 @@ class TrenchingTest {
     @Test
     void sharedTrenchesAreShorterThanAllPipes() {
         Yard yard = route(BackYard.zoned()).yard();
-        double trenchM = yard.trenches().stream().mapToDouble(t -> t.route().lengthM()).sum();
-        double pipeM = yard.water().pipes()
+        double trenchM =
+                yard.trenches().stream().mapToDouble(t -> t.route().lengthM()).sum();
+        double pipeM = yard.water()
+                .pipes()
                 .filter(run -> !run.existing())
                 .mapToDouble(run -> run.route().lengthM())
                 .sum();
@@ -131,8 +133,7 @@ class TrenchingTest {
         HoseBib given = bib(water, "house");
         assertEquals(Optional.of(new PipeId("service")), given.on());
         assertTrue(bib(water, "terrace").on().isPresent());
-        assertEquals(
-                site.yard().water().pipe(new PipeId("riser")), water.pipe(new PipeId("riser")));
+        assertEquals(site.yard().water().pipe(new PipeId("riser")), water.pipe(new PipeId("riser")));
     }
 
     @Tag("law")
@@ -158,18 +159,27 @@ class TrenchingTest {
         assertEquals(Optional.of(last), moved.water().pipe(last.id()));
         assertFalse(moved.isPlanned(last.id(), Aspect.ROUTE));
         assertEquals(
-                lateral.heads().keySet(), moved.water().laterals().get(0).heads().keySet());
-        assertEquals(moved, Trenching.run(
-                        site.with(moved), USUAL.withClearance(metres(0.6)).withSetback(metres(0.8)), Progress.NONE)
-                .yard());
+                lateral.heads().keySet(),
+                moved.water().laterals().get(0).heads().keySet());
+        assertEquals(
+                moved,
+                Trenching.run(
+                                site.with(moved),
+                                USUAL.withClearance(metres(0.6)).withSetback(metres(0.8)),
+                                Progress.NONE)
+                        .yard());
     }
 
     @Tag("law")
     @Test
     void givenTrenchesComeOutEqual() {
         Site site = BackYard.zoned(
-                pipe("hand laid", polyline(at(28.5, 14), at(28, 20))).from("riser").series("PE100 SDR 11 (PN 16)"),
-                trench("mine", polyline(at(28.5, 14), at(28, 20))).depth(metres(0.6)).holds("hand laid"));
+                pipe("hand laid", polyline(at(28.5, 14), at(28, 20)))
+                        .from("riser")
+                        .series("PE100 SDR 11 (PN 16)"),
+                trench("mine", polyline(at(28.5, 14), at(28, 20)))
+                        .depth(metres(0.6))
+                        .holds("hand laid"));
         Yard yard = route(site).yard();
         TrenchSegment mine = trenchOf(yard, "mine");
         assertEquals(trenchOf(site.yard(), "mine"), mine);
@@ -185,10 +195,7 @@ class TrenchingTest {
                 proposal.reasons().stream().map(one -> one.subject().toString()).toList());
         assertEquals(
                 "no trench may reach it from box", proposal.reasons().get(0).text());
-        assertTrue(proposal.yard()
-                .water()
-                .laterals()
-                .stream()
+        assertTrue(proposal.yard().water().laterals().stream()
                 .anyMatch(lateral -> lateral.heads().containsKey(new HeadId("B1"))));
     }
 
@@ -196,12 +203,17 @@ class TrenchingTest {
     void runsEndAtHeadsAndAreNamedByZoneDownstream() {
         WaterSystem water = route(BackYard.zoned()).yard().water();
         for (Lateral lateral : water.laterals()) {
-            List<String> names = lateral.runs().stream().map(run -> run.id().name()).toList();
+            List<String> names =
+                    lateral.runs().stream().map(run -> run.id().name()).toList();
             List<String> expected = new ArrayList<>();
             for (int i = 1; i <= names.size(); i++) {
                 expected.add(lateral.zone().name() + "/" + i);
             }
-            assertEquals(expected, names.stream().sorted((a, b) -> new PipeId(a).compareTo(new PipeId(b))).toList());
+            assertEquals(
+                    expected,
+                    names.stream()
+                            .sorted((a, b) -> new PipeId(a).compareTo(new PipeId(b)))
+                            .toList());
         }
     }
 

@@ -29,6 +29,7 @@ public final class TreeSolver {
     private static final int MOST_ATTEMPTS = 8;
     /** The search hands over to plain steps when it moves by less than this many tolerances. */
     private static final double NEAR = 1e5;
+
     private static final double TOLERANCE = 1e-11;
     /** Start with outlets at this share of the standing head: a usual loss on the way. */
     private static final double FIRST_SHARE = 0.75;

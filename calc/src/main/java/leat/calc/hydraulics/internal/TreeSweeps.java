@@ -32,7 +32,12 @@ final class TreeSweeps {
 
     /** Tangent of each orifice q² = k² · p at its flow, and the fixed demand: outflow ≈ draw + drawPerM · head. */
     static void outletTangents(
-            double[] orifice2, double[] outlet, double[] elevationM, double[] demand, double[] draw, double[] drawPerM) {
+            double[] orifice2,
+            double[] outlet,
+            double[] elevationM,
+            double[] demand,
+            double[] draw,
+            double[] drawPerM) {
         for (int i = 1; i < outlet.length; i++) {
             double rise = 0.5 * orifice2[i] / outlet[i];
             drawPerM[i] = rise;

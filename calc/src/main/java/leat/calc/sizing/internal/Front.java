@@ -111,8 +111,8 @@ final class Front {
         }
         while (true) {
             joined.add(Math.max(one.neededM[i], other.neededM[j]), one.price[i] + other.price[j], 0, 0);
-            boolean oneIsNext = i + 1 < one.count
-                    && (j + 1 == other.count || one.neededM[i + 1] <= other.neededM[j + 1]);
+            boolean oneIsNext =
+                    i + 1 < one.count && (j + 1 == other.count || one.neededM[i + 1] <= other.neededM[j + 1]);
             if (oneIsNext) {
                 i++;
             } else if (j + 1 < other.count) {

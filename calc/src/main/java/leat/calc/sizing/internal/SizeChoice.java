@@ -49,12 +49,7 @@ public final class SizeChoice {
      * @return empty if no choice gives each node the head that it needs
      */
     public static Optional<Sizes> cheapest(
-            int[] parent,
-            double[][] lossM,
-            double[][] price,
-            double[] neededHeadM,
-            int[] given,
-            double sourceHeadM) {
+            int[] parent, double[][] lossM, double[][] price, double[] neededHeadM, int[] given, double sourceHeadM) {
         return new SizeChoice(parent, lossM, price, given).solve(neededHeadM, sourceHeadM);
     }
 
