@@ -73,16 +73,22 @@ final class HeadKinds {
         return rate(head, site).map(PrecipitationRate::si).orElse(0.0);
     }
 
-    /** What lies half way out in the middle of its arc; a head often stands on the very edge of its lawn. */
+    /** What lies half way out in the middle of its arc, else where it stands; many a head stands on an edge. */
     private static String surface(Head head, Site site) {
-        Point watered = head.sector().map(HeadKinds::middle).orElse(head.at());
+        return head.sector()
+                .map(HeadKinds::middle)
+                .flatMap(point -> planted(point, site))
+                .or(() -> planted(head.at(), site))
+                .orElse("other ground");
+    }
+
+    private static Optional<String> planted(Point point, Site site) {
         return site.yard().terrain().surfaces().stream()
-                .filter(surface -> surface.region().contains(watered))
+                .filter(surface -> surface.region().contains(point))
                 .map(Surface::kind)
                 .filter(kind -> kind == SurfaceKind.LAWN || kind == SurfaceKind.BED)
                 .map(kind -> kind == SurfaceKind.LAWN ? "lawn" : "bed")
-                .findFirst()
-                .orElse("other ground");
+                .findFirst();
     }
 
     private static Point middle(Sector sector) {
