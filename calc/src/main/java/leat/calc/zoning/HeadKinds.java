@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import leat.model.geometry.Point;
 import leat.model.geometry.Sector;
 import leat.model.id.HeadId;
@@ -24,6 +25,9 @@ import leat.model.water.Rotor;
  * precipitation lets run together.
  */
 final class HeadKinds {
+
+    /** Where in its arc a head is taken to water, as shares of the sweep: heads on an edge often throw along it. */
+    private static final List<Double> LOOKS = List.of(0.5, 0.25, 0.75);
 
     private HeadKinds() {}
 
@@ -73,12 +77,13 @@ final class HeadKinds {
         return rate(head, site).map(PrecipitationRate::si).orElse(0.0);
     }
 
-    /** What lies half way out in the middle of its arc, else where it stands; many a head stands on an edge. */
+    /** What lies half way out in its arc, else where it stands. */
     private static String surface(Head head, Site site) {
-        return head.sector()
-                .map(HeadKinds::middle)
-                .flatMap(point -> planted(point, site))
-                .or(() -> planted(head.at(), site))
+        Stream<Point> looks = head.sector().stream()
+                .flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
+        return Stream.concat(looks, Stream.of(head.at()))
+                .flatMap(point -> planted(point, site).stream())
+                .findFirst()
                 .orElse("other ground");
     }
 
@@ -91,12 +96,9 @@ final class HeadKinds {
                 .findFirst();
     }
 
-    private static Point middle(Sector sector) {
-        if (sector.arc().sweep().degrees() >= 360) {
-            return sector.apex();
-        }
-        Angle bearing = Angle.degrees(
-                sector.arc().start().degrees() + sector.arc().sweep().degrees() / 2);
-        return sector.apex().moved(bearing, sector.radius().times(0.5));
+    private static Point halfWayOut(Sector sector, double share) {
+        double bearing =
+                sector.arc().start().degrees() + share * sector.arc().sweep().degrees();
+        return sector.apex().moved(Angle.degrees(bearing), sector.radius().times(0.5));
     }
 }
