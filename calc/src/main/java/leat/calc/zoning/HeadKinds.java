@@ -79,8 +79,8 @@ final class HeadKinds {
 
     /** What lies half way out in its arc, else where it stands. */
     private static String surface(Head head, Site site) {
-        Stream<Point> looks = head.sector().stream()
-                .flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
+        Stream<Point> looks =
+                head.sector().stream().flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
         return Stream.concat(looks, Stream.of(head.at()))
                 .flatMap(point -> planted(point, site).stream())
                 .findFirst()

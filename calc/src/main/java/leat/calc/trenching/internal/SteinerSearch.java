@@ -73,7 +73,8 @@ public final class SteinerSearch {
         search.growFirst();
         search.ascend();
         int[] original = IntStream.range(0, graph.edges).toArray();
-        for (int[] kept = search.survivors(); kept.length < WORTHWHILE_SHARE * search.graph.edges && search.isOpen(); ) {
+        for (int[] kept = search.survivors();
+                kept.length < WORTHWHILE_SHARE * search.graph.edges && search.isOpen(); ) {
             search = search.within(kept, seed);
             original = IntStream.of(kept).map(at(original)).toArray();
             search.ascend();
@@ -113,8 +114,7 @@ public final class SteinerSearch {
 
     /** Edges that a cheaper tree than the best one may use; those of the best one are among them. */
     private int[] survivors() {
-        boolean[] open =
-                CostFixing.open(graph, bestSlack, bestRoot, work.isTerminal, rootBound, poolCost.get(0));
+        boolean[] open = CostFixing.open(graph, bestSlack, bestRoot, work.isTerminal, rootBound, poolCost.get(0));
         return IntStream.range(0, graph.edges).filter(e -> open[e]).toArray();
     }
 
