@@ -34,6 +34,9 @@ record DigSite(OpenGround open, Tolls byHand, Ways corners) {
     /** Where no survey says how far the lot goes, trenches may go this much beyond all that is there. */
     private static final double UNSURVEYED_M = 10;
 
+    /** Hand digging begins this much earlier than the rule asks, so that rounding in a crossing breaks no rule. */
+    private static final double EARLIER_M = 0.01;
+
     /** A trench that passes dear ground keeps this much off it. */
     private static final double PASSING_M = 0.1;
 
@@ -135,7 +138,7 @@ record DigSite(OpenGround open, Tolls byHand, Ways corners) {
                         costs.roots().value());
             }
         }
-        double nearM = site.rules().get("trench.service").limit().si();
+        double nearM = site.rules().get("trench.service").limit().si() + EARLIER_M;
         terrain.services()
                 .forEach(service -> addByHand(
                         open,

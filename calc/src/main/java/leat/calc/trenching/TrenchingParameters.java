@@ -29,7 +29,7 @@ public record TrenchingParameters(
         long seed,
         long effort) {
 
-    private static final long USUAL_EFFORT = 1_000_000;
+    private static final long USUAL_EFFORT = 8_000_000;
 
     public TrenchingParameters {
         Require.present("trenching", "digging", digging);

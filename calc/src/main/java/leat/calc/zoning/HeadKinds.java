@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import leat.model.geometry.Point;
 import leat.model.geometry.Sector;
 import leat.model.id.HeadId;
@@ -24,6 +25,9 @@ import leat.model.water.Rotor;
  * precipitation lets run together.
  */
 final class HeadKinds {
+
+    /** Where in its arc a head is taken to water, as shares of the sweep: heads on an edge often throw along it. */
+    private static final List<Double> LOOKS = List.of(0.5, 0.25, 0.75);
 
     private HeadKinds() {}
 
@@ -73,24 +77,28 @@ final class HeadKinds {
         return rate(head, site).map(PrecipitationRate::si).orElse(0.0);
     }
 
-    /** What lies half way out in the middle of its arc; a head often stands on the very edge of its lawn. */
+    /** What lies half way out in its arc, else where it stands. */
     private static String surface(Head head, Site site) {
-        Point watered = head.sector().map(HeadKinds::middle).orElse(head.at());
-        return site.yard().terrain().surfaces().stream()
-                .filter(surface -> surface.region().contains(watered))
-                .map(Surface::kind)
-                .filter(kind -> kind == SurfaceKind.LAWN || kind == SurfaceKind.BED)
-                .map(kind -> kind == SurfaceKind.LAWN ? "lawn" : "bed")
+        Stream<Point> looks =
+                head.sector().stream().flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
+        return Stream.concat(looks, Stream.of(head.at()))
+                .flatMap(point -> planted(point, site).stream())
                 .findFirst()
                 .orElse("other ground");
     }
 
-    private static Point middle(Sector sector) {
-        if (sector.arc().sweep().degrees() >= 360) {
-            return sector.apex();
-        }
-        Angle bearing = Angle.degrees(
-                sector.arc().start().degrees() + sector.arc().sweep().degrees() / 2);
-        return sector.apex().moved(bearing, sector.radius().times(0.5));
+    private static Optional<String> planted(Point point, Site site) {
+        return site.yard().terrain().surfaces().stream()
+                .filter(surface -> surface.region().contains(point))
+                .map(Surface::kind)
+                .filter(kind -> kind == SurfaceKind.LAWN || kind == SurfaceKind.BED)
+                .map(kind -> kind == SurfaceKind.LAWN ? "lawn" : "bed")
+                .findFirst();
+    }
+
+    private static Point halfWayOut(Sector sector, double share) {
+        double bearing =
+                sector.arc().start().degrees() + share * sector.arc().sweep().degrees();
+        return sector.apex().moved(Angle.degrees(bearing), sector.radius().times(0.5));
     }
 }

@@ -39,6 +39,19 @@ public final class Graph {
         return new Graph(nodes, from.clone(), to.clone(), cost.clone());
     }
 
+    /** The graph of some of the edges, renumbered in their order; nodes keep their numbers. */
+    Graph only(int[] kept) {
+        int[] keptFrom = new int[kept.length];
+        int[] keptTo = new int[kept.length];
+        double[] keptCost = new double[kept.length];
+        for (int i = 0; i < kept.length; i++) {
+            keptFrom[i] = from[kept[i]];
+            keptTo[i] = to[kept[i]];
+            keptCost[i] = cost[kept[i]];
+        }
+        return new Graph(nodes, keptFrom, keptTo, keptCost);
+    }
+
     private void fillRows() {
         for (int e = 0; e < edges; e++) {
             first[from[e] + 1]++;

@@ -22,12 +22,13 @@ public final class SharedTrench {
     /**
      * Finds the tree; {@code ways} gains places at junctions. The bound holds for the places of the last round.
      *
-     * @param graphEffort edges looked at in each round
+     * @param effort edges looked at in all; each round takes its part
      * @param permit      where junctions may lie, and whether to go on
      */
-    public static Found find(Ways ways, int[] terminals, long seed, long graphEffort, Permit permit) {
+    public static Found find(Ways ways, int[] terminals, long seed, long effort, Permit permit) {
+        long roundEffort = effort / (ROUNDS + 1);
         Graph graph = ways.graphFor(terminals);
-        SteinerTree tree = SteinerSearch.solve(graph, terminals, seed, new Effort(graphEffort, permit::stopped));
+        SteinerTree tree = SteinerSearch.solve(graph, terminals, seed, new Effort(roundEffort, permit::stopped));
         for (int round = 0; round < ROUNDS && !tree.interrupted(); round++) {
             int before = ways.places();
             addJunctions(ways, graph, tree, terminals, permit);
@@ -35,7 +36,7 @@ public final class SharedTrench {
                 break;
             }
             graph = ways.graphFor(terminals);
-            tree = SteinerSearch.solve(graph, terminals, seed, new Effort(graphEffort, permit::stopped));
+            tree = SteinerSearch.solve(graph, terminals, seed, new Effort(roundEffort, permit::stopped));
         }
         return new Found(graph, tree);
     }

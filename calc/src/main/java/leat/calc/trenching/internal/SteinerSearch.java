@@ -3,10 +3,12 @@ package leat.calc.trenching.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Cheap Steiner trees in graphs with a lower bound. First dual ascents from several roots, each with a tree grown over
- * its saturated edges; then trees grown from each terminal; then, as long as effort lasts and the bound is not met, trees
+ * its saturated edges, again and again over the edges that the bounds leave; then trees grown from each terminal; then, as long as effort lasts and the bound is not met, trees
  * grown under blurred costs or within the union of two good ones. Every tree goes through {@link LocalSearch}.
  */
 public final class SteinerSearch {
@@ -14,8 +16,11 @@ public final class SteinerSearch {
     /** Costs are blurred upward by at most this share; wide enough to leave the valley, narrow enough to stay near. */
     private static final double BLUR_SHARE = 0.25;
 
-    private static final int MOST_ROOTS = 12;
+    private static final int MOST_ROOTS = 25;
     private static final int POOL = 10;
+
+    /** Starting afresh with fewer edges pays when at least a tenth of them is gone. */
+    private static final double WORTHWHILE_SHARE = 0.9;
 
     /** Two sums of the same edges in another order agree to this share. */
     private static final double SAME_SHARE = 1e-9;
@@ -30,8 +35,11 @@ public final class SteinerSearch {
     private final double[] seenCost;
     private final List<Tree> pool = new ArrayList<>();
     private final List<Double> poolCost = new ArrayList<>();
+    private final double[] bestSlack;
+    private int bestRoot;
     private Tree work;
     private double bound;
+    private double rootBound;
 
     private SteinerSearch(Graph graph, int[] terminals, long seed, Effort effort) {
         this.graph = graph;
@@ -47,6 +55,7 @@ public final class SteinerSearch {
         this.local = new LocalSearch(graph);
         this.dual = new DualAscent(graph, isTerminal);
         this.seenCost = new double[graph.edges];
+        this.bestSlack = new double[2 * graph.edges];
     }
 
     /**
@@ -63,27 +72,70 @@ public final class SteinerSearch {
         var search = new SteinerSearch(graph, terminals, seed, effort);
         search.growFirst();
         search.ascend();
+        int[] original = IntStream.range(0, graph.edges).toArray();
+        for (int[] kept = search.survivors();
+                kept.length < WORTHWHILE_SHARE * search.graph.edges && search.isOpen(); ) {
+            search = search.within(kept, seed);
+            original = IntStream.of(kept).map(at(original)).toArray();
+            search.ascend();
+            kept = search.survivors();
+        }
         search.growFromTerminals();
         search.growBlurred();
         Tree best = search.pool.get(0);
         double cost = best.cost();
-        return new SteinerTree(best.edges(), cost, Math.min(search.bound, cost), effort.wasInterrupted());
+        int[] edges = IntStream.of(best.edges()).map(at(original)).toArray();
+        return new SteinerTree(edges, cost, Math.min(search.bound, cost), effort.wasInterrupted());
+    }
+
+    private static IntUnaryOperator at(int[] values) {
+        return i -> values[i];
     }
 
     private void growFirst() {
         // The bound comes first: little effort shall still buy a proof of some worth.
-        bound = dual.ascend(terminals[0], effort);
+        ascendFrom(terminals[0]);
         if (!paths.grow(work, graph.cost, terminals[0], terminals.length, effort)) {
             throw new IllegalArgumentException("the graph does not join all terminals");
         }
         keep();
     }
 
+    private void ascendFrom(int root) {
+        double found = dual.ascend(root, effort);
+        if (found > rootBound) {
+            rootBound = found;
+            bestRoot = root;
+            System.arraycopy(dual.slack, 0, bestSlack, 0, bestSlack.length);
+        }
+        // Over fewer edges the ascent bounds only trees that are cheaper than the best one known when they were chosen.
+        bound = Math.max(bound, pool.isEmpty() ? rootBound : Math.min(rootBound, poolCost.get(0)));
+    }
+
+    /** Edges that a cheaper tree than the best one may use; those of the best one are among them. */
+    private int[] survivors() {
+        boolean[] open = CostFixing.open(graph, bestSlack, bestRoot, work.isTerminal, rootBound, poolCost.get(0));
+        return IntStream.range(0, graph.edges).filter(e -> open[e]).toArray();
+    }
+
+    /** The same search over these edges only. The best tree comes along; all cheaper ones are in what is left. */
+    private SteinerSearch within(int[] kept, long seed) {
+        var search = new SteinerSearch(graph.only(kept), terminals, seed, effort);
+        for (int i = 0; i < kept.length; i++) {
+            if (pool.get(0).hasEdge[kept[i]]) {
+                search.work.add(i);
+            }
+        }
+        search.keep();
+        search.bound = bound;
+        return search;
+    }
+
     private void ascend() {
         int roots = Math.min(MOST_ROOTS, terminals.length);
         for (int i = 0; i < roots && isOpen(); i++) {
             int root = terminals[(int) ((long) i * terminals.length / roots)];
-            bound = Math.max(bound, dual.ascend(root, effort));
+            ascendFrom(root);
             dual.costOfSaturated(seenCost);
             if (paths.grow(work, seenCost, root, terminals.length, effort)) {
                 keep();
