@@ -20,6 +20,9 @@ import leat.model.quantity.UnitSystem;
 /** The one page that holds the whole report, without anything fetched from elsewhere. */
 final class Page {
 
+    /** How many findings the summary names. */
+    private static final int WORST = 6;
+
     private final Yard yard;
     private final Figures figures;
     private final List<Sheet> sheets;
@@ -51,7 +54,15 @@ final class Page {
         context.put("facts", new Facts(yard).lines());
         context.put("schedules", schedules());
         context.put("hasFindings", !figures.findings().isEmpty());
-        context.put("findings", findings());
+        List<Map<String, Object>> findings = findings();
+        List<Map<String, Object>> worst = findings.stream()
+                .filter(one -> !Severity.NOTE.label().equals(one.get("severity")))
+                .limit(WORST)
+                .toList();
+        context.put("findings", findings);
+        context.put("worst", worst);
+        context.put("hasWorst", !worst.isEmpty());
+        context.put("more", findings.size() > worst.size());
         context.put(
                 "cautions",
                 Cautions.of(Hazards.in(yard)).stream()

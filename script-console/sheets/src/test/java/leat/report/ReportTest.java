@@ -19,6 +19,7 @@ import leat.calc.coverage.Coverage;
 import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
 import leat.document.StandingData;
+import leat.draw.Colour;
 import leat.model.finding.Citation;
 import leat.model.finding.Finding;
 import leat.model.finding.Limit;
@@ -180,5 +181,25 @@ class ReportTest {
             assertTrue(looks.add(zone.toString()), "zone style " + i + " comes twice");
             assertFalse(looks.contains(zone.colour().hex()));
         }
+    }
+
+    /** Source: WCAG 2.1, success criterion 1.4.3: letters have a contrast of at least 4.5 to 1. */
+    @Test
+    @Tag("reference")
+    void lettersOfPipesCanBeRead() {
+        for (WaterStyle style : WaterStyle.values()) {
+            double contrast = 1.05 / (luminance(style.lettering()) + 0.05);
+            assertTrue(contrast >= 4.5, style + " has " + contrast);
+        }
+    }
+
+    /** Relative luminance as WCAG 2.1 defines it. */
+    private static double luminance(Colour colour) {
+        return 0.2126 * linear(colour.red()) + 0.7152 * linear(colour.green()) + 0.0722 * linear(colour.blue());
+    }
+
+    private static double linear(int part) {
+        double share = part / 255.0;
+        return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 }
