@@ -20,6 +20,12 @@ public record Colour(int red, int green, int blue) {
         return new Colour(mixed(red, share), mixed(green, share), mixed(blue, share));
     }
 
+    /** This colour mixed with black, for letters, which need more contrast than lines; 0 gives this colour, 1 black. */
+    public Colour shade(double share) {
+        return new Colour((int) Math.rint(red * (1 - share)), (int) Math.rint(green * (1 - share)), (int)
+                Math.rint(blue * (1 - share)));
+    }
+
     private static int mixed(int part, double share) {
         return (int) Math.rint(255 - (255 - part) * share);
     }

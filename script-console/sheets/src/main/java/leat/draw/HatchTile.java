@@ -22,8 +22,8 @@ final class HatchTile {
     }
 
     private static String tuft(double x, double y) {
-        String foot = Numbers.mm(x) + " " + Numbers.mm(y + 0.35);
-        return "M" + foot + "V" + Numbers.mm(y - 0.45) + "M" + foot + "l-0.45 -0.5M" + foot + "l0.45 -0.5";
+        String foot = Numbers.mm(x) + " " + Numbers.mm(y + 0.4);
+        return "M" + foot + "v-1.1M" + foot + "l-0.6 -0.8M" + foot + "l0.6 -0.8";
     }
 
     /** Dots are points with round caps, three times as wide as a line, or they would not print. */

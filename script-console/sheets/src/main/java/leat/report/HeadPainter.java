@@ -169,15 +169,17 @@ final class HeadPainter {
             board.legend()
                     .add("64", "bubbler", (c, box) -> Symbols.bubbler(c, box.centreX(), box.centreY(), Palette.GREY));
         } else if (head instanceof Rotor) {
-            board.legend().add("60", "rotor; it throws to the side of its pointer, with an eye all round", (c, box) -> {
-                Symbols.rotor(c, box.centreX() - 3, box.centreY(), Palette.GREY, 60);
-                Symbols.fullRotor(c, box.centreX() + 3, box.centreY(), Palette.GREY);
-            });
+            board.legend()
+                    .add("60", "rotor: with a pointer it throws to that side, with an eye all round", (c, box) -> {
+                        Symbols.rotor(c, box.centreX() - 3, box.centreY(), Palette.GREY, 60);
+                        Symbols.fullRotor(c, box.centreX() + 3, box.centreY(), Palette.GREY);
+                    });
         } else {
-            board.legend().add("62", "spray; pointer and eye as for rotors", (c, box) -> {
-                Symbols.spray(c, box.centreX() - 3, box.centreY(), Palette.GREY, 60);
-                Symbols.fullSpray(c, box.centreX() + 3, box.centreY(), Palette.GREY);
-            });
+            board.legend()
+                    .add("62", "spray: with a pointer it throws to that side, with an eye all round", (c, box) -> {
+                        Symbols.spray(c, box.centreX() - 3, box.centreY(), Palette.GREY, 60);
+                        Symbols.fullSpray(c, box.centreX() + 3, box.centreY(), Palette.GREY);
+                    });
         }
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import leat.calc.coverage.CoverageResult;
 import leat.model.finding.Finding;
 import leat.model.finding.Rule;
 import leat.model.finding.Severity;
@@ -20,12 +21,17 @@ import leat.model.quantity.UnitSystem;
 /** The one page that holds the whole report, without anything fetched from elsewhere. */
 final class Page {
 
+    /** How many findings the summary names. */
+    private static final int WORST = 6;
+
     private final Yard yard;
+    private final CoverageResult coverage;
     private final Figures figures;
     private final List<Sheet> sheets;
 
-    Page(Yard yard, Figures figures, List<Sheet> sheets) {
+    Page(Yard yard, CoverageResult coverage, Figures figures, List<Sheet> sheets) {
         this.yard = yard;
+        this.coverage = coverage;
         this.figures = figures;
         this.sheets = List.copyOf(sheets);
     }
@@ -51,7 +57,15 @@ final class Page {
         context.put("facts", new Facts(yard).lines());
         context.put("schedules", schedules());
         context.put("hasFindings", !figures.findings().isEmpty());
-        context.put("findings", findings());
+        List<Map<String, Object>> findings = findings();
+        List<Map<String, Object>> worst = findings.stream()
+                .filter(one -> !Severity.NOTE.label().equals(one.get("severity")))
+                .limit(WORST)
+                .toList();
+        context.put("findings", findings);
+        context.put("worst", worst);
+        context.put("hasWorst", !worst.isEmpty());
+        context.put("more", findings.size() > worst.size());
         context.put(
                 "cautions",
                 Cautions.of(Hazards.in(yard)).stream()
@@ -117,6 +131,13 @@ final class Page {
     private List<Map<String, Object>> schedules() {
         Schedules schedules = new Schedules(yard, figures);
         List<Map<String, Object>> sections = new ArrayList<>();
+        section(
+                sections,
+                "surfaces",
+                "Coverage of lawns and beds",
+                "A lawn wants each spot within reach of two heads, a bed of one. Evenness is the mean of the driest"
+                        + " quarter over the mean of all (low quarter), and Christiansen's coefficient.",
+                CoverageTable.of(coverage, yard.units()));
         section(sections, "valves", "Valve schedule", "", schedules.valves());
         section(
                 sections,

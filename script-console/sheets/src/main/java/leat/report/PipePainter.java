@@ -102,7 +102,7 @@ final class PipePainter {
                         (xy[piece + 1] + xy[piece + 3]) / 2,
                         0.9,
                         Callouts.SIZES,
-                        Lettering.small().in(style.colour().tint(1)));
+                        Lettering.small().in(style.lettering()));
     }
 
     /** The first run of a lateral says whose it is. */

@@ -1,10 +1,12 @@
 package leat.report;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leat.calc.coverage.CoverageResult;
+import leat.document.FindingsDocument;
 import leat.draw.Drawing;
 import leat.draw.SvgWriter;
 import leat.model.plan.Yard;
@@ -28,7 +30,9 @@ public final class Report {
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("plan.svg", SvgWriter.file(plan));
         files.put("coverage.svg", SvgWriter.file(map));
-        files.put("report.html", new Page(yard, figures, sheets).html());
+        files.put("report.html", new Page(yard, coverage, figures, sheets).html());
+        files.put(
+                "findings.json", FindingsDocument.write(yard, figures.sorted()).getBytes(StandardCharsets.UTF_8));
         files.put("heads.csv", Csv.write(schedules.heads()));
         files.put("pipes.csv", Csv.write(schedules.pipes()));
         return Collections.unmodifiableSortedMap(files);

@@ -50,6 +50,11 @@ enum WaterStyle {
         return colour;
     }
 
+    /** The colour for letters: dark enough to read, 4.5 to 1 against white or better (WCAG 2.1, 1.4.3). */
+    Colour lettering() {
+        return colour.shade(0.4);
+    }
+
     Dash dash() {
         return dash;
     }

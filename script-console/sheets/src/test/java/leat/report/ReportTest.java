@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -19,6 +20,9 @@ import leat.calc.coverage.Coverage;
 import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
 import leat.document.StandingData;
+import leat.draw.Colour;
+import leat.draw.Drawing;
+import leat.draw.Mark;
 import leat.model.finding.Citation;
 import leat.model.finding.Finding;
 import leat.model.finding.Limit;
@@ -27,12 +31,14 @@ import leat.model.finding.Severity;
 import leat.model.finding.Standing;
 import leat.model.finding.Subject;
 import leat.model.id.HeadId;
+import leat.model.plan.Part;
 import leat.model.plan.Parts;
 import leat.model.plan.Yard;
 import leat.model.quantity.Pressure;
 import leat.model.quantity.UnitSystem;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 @Tag("law")
 class ReportTest {
@@ -180,5 +186,47 @@ class ReportTest {
             assertTrue(looks.add(zone.toString()), "zone style " + i + " comes twice");
             assertFalse(looks.contains(zone.colour().hex()));
         }
+    }
+
+    /** Heads as close as in no garden: all are lettered, and drawing stays quick. */
+    @Test
+    @Timeout(30)
+    void aCrowdOfHeadsIsLetteredWithinMoments() {
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < 300; i++) {
+            int row = i / 20;
+            parts.add(Parts.spray("crowd " + (i + 1), Parts.at(4 * (i % 20), 4 * row))
+                    .family("spray-2_4")
+                    .arc(0, 90)
+                    .radius(Parts.feet(8)));
+        }
+        Yard yard = Parts.yard("Crowd").with(parts.toArray(new Part[0]));
+        Drawing drawing = PlanSheet.draw(yard, Figures.none(), new WaterPlan(yard), "1 of 1");
+        long lettered = drawing.marks().stream()
+                .filter(mark -> mark instanceof Mark.Text text && text.text().startsWith("crowd "))
+                .count();
+        boolean noted = drawing.marks().stream()
+                .anyMatch(mark -> mark instanceof Mark.Text text && text.text().startsWith("No room on this sheet"));
+        assertTrue(lettered == 300 || noted, "lettered " + lettered);
+    }
+
+    /** Source: WCAG 2.1, success criterion 1.4.3: letters have a contrast of at least 4.5 to 1. */
+    @Test
+    @Tag("reference")
+    void lettersOfPipesCanBeRead() {
+        for (WaterStyle style : WaterStyle.values()) {
+            double contrast = 1.05 / (luminance(style.lettering()) + 0.05);
+            assertTrue(contrast >= 4.5, style + " has " + contrast);
+        }
+    }
+
+    /** Relative luminance as WCAG 2.1 defines it. */
+    private static double luminance(Colour colour) {
+        return 0.2126 * linear(colour.red()) + 0.7152 * linear(colour.green()) + 0.0722 * linear(colour.blue());
+    }
+
+    private static double linear(int part) {
+        double share = part / 255.0;
+        return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 }
