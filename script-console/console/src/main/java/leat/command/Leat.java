@@ -1,9 +1,12 @@
 package leat.command;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -11,16 +14,53 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "leat",
         description = "Plans the water of a yard.",
-        mixinStandardHelpOptions = true,
         versionProvider = Leat.Version.class,
-        exitCodeOnExecutionException = 70)
+        subcommands = {RunCommand.class},
+        footer = {
+            "",
+            "Exit codes: 0 fine; 1 the plan has a breach; 2 wrong usage or input; 3 the script failed; 70 a defect of Leat.",
+            "Plans are a help, no permit: local codes and licensed people have the last word."
+        })
 public final class Leat implements Runnable {
 
     @Spec
     private CommandSpec spec;
 
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Shows this help.")
+    private boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Shows the version.")
+    private boolean version;
+
     public static void main(String[] arguments) {
-        System.exit(new CommandLine(new Leat()).execute(arguments));
+        CommandLine line = commandLine();
+        line.setOut(new PrintWriter(System.out, false, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(System.err, false, StandardCharsets.UTF_8));
+        System.exit(execute(line, arguments));
+    }
+
+    private static int execute(CommandLine line, String[] arguments) {
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError | StackOverflowError | LinkageError | AssertionError error) {
+            return Failures.ofProgram(error, line.getErr());
+        } finally {
+            line.getOut().flush();
+            line.getErr().flush();
+        }
+    }
+
+    /** The program, ready to be given arguments. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Leat())
+                .setParameterExceptionHandler(Failures::ofUsage)
+                .setExecutionExceptionHandler(Failures::ofWork);
     }
 
     @Override

@@ -24,13 +24,10 @@ final class Faults {
     }
 
     /** Ready to throw; a fault of our own code comes back as an IllegalStateException that says where it struck. */
-    RuntimeException of(PolyglotException fault, Source script, Deadline deadline) {
+    RuntimeException of(PolyglotException fault, Source script, Guard guard) {
         Optional<Place> place = Place.of(fault);
-        if (deadline.passed()) {
-            return failed(place, "", tooLong(), fault);
-        }
-        if (fault.isInterrupted() || fault.isCancelled()) {
-            return failed(place, "", "stopped", fault);
+        if (guard.stopped()) {
+            return failed(place, "", stopped(guard), fault);
         }
         if (fault.isHostException()) {
             return ofHost(fault.asHostException(), place);
@@ -46,12 +43,16 @@ final class Faults {
     }
 
     /** The script did not end when told to. */
-    RuntimeException leftBehind() {
-        return new ScriptFailedException(request.file() + ": " + tooLong());
+    RuntimeException leftBehind(Guard guard) {
+        return new ScriptFailedException(request.file() + ": " + stopped(guard));
     }
 
-    private String tooLong() {
-        return "stopped: the script ran longer than " + seconds(request.limit());
+    private String stopped(Guard guard) {
+        return switch (guard.cause()) {
+            case TIME -> "stopped: the script ran longer than " + seconds(request.limit());
+            case MEMORY -> "stopped: the script needs more memory than there is";
+            case CALLER, NONE -> "stopped";
+        };
     }
 
     RuntimeException outOfMemory(OutOfMemoryError error) {

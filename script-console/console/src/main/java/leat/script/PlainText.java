@@ -13,11 +13,12 @@ import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
 
 /** Values as a person reads them: figures rounded and in the yard's units, findings and ledgers as lines. */
-final class PlainText {
+public final class PlainText {
 
     private PlainText() {}
 
-    static String text(Object host, UnitSystem units) {
+    /** The value in words and figures; a list or a map gives a line for each entry. */
+    public static String text(Object host, UnitSystem units) {
         if (host instanceof Quantity quantity) {
             return Units.show(quantity, units);
         }
@@ -65,7 +66,7 @@ final class PlainText {
     }
 
     /** {@code breach: head R7: velocity in pipes: 6.2 ft/s, limit at most 5.0 ft/s (source); advice}. */
-    static String finding(Finding finding, UnitSystem units) {
+    public static String finding(Finding finding, UnitSystem units) {
         String advice = finding.advice().isEmpty() ? "" : "; " + finding.advice();
         return finding.severity().label() + ": " + finding.subject() + ": "
                 + finding.rule().title() + ": "
@@ -82,12 +83,14 @@ final class PlainText {
     }
 
     private static String yard(Yard yard) {
-        return "yard " + yard.name() + ": " + counted(yard.water().zones().size(), "zone") + ", "
+        return yard.name() + ": " + counted(yard.water().zones().size(), "zone") + ", "
                 + counted(yard.water().heads().size(), "head") + ", "
                 + counted(yard.water().bibs().size(), "hose bib");
     }
 
-    static String counted(int count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
+    /** {@code 1 zone}, {@code 2 zones}, {@code 2 breaches}. */
+    public static String counted(int count, String noun) {
+        String ending = noun.endsWith("ch") ? "es" : "s";
+        return count + " " + noun + (count == 1 ? "" : ending);
     }
 }

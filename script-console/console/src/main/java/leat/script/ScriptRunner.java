@@ -56,7 +56,7 @@ public final class ScriptRunner {
      * @throws ScriptFailedException if the script has a mistake, fails, or runs longer than it may
      * @throws LeatException         if the script itself cannot be read, or a setting is not one of its own
      */
-    public void run(ScriptRequest request, ScriptHost host) {
+    public ScriptOutcome run(ScriptRequest request, ScriptHost host) {
         Path file = request.file().toAbsolutePath();
         ScriptFolder folder = ScriptFolder.of(file);
         String name = file.getFileName().toString();
@@ -65,16 +65,18 @@ public final class ScriptRunner {
                 .mimeType("application/javascript+module")
                 .buildLiteral();
         Settings settings = new Settings(request.settings());
-        Deadline deadline = new Deadline(request.limit());
-        Prelude prelude = new Prelude(surface, vocabulary, new SessionFunctions(settings, folder, host));
+        Guard guard = new Guard(request.limit());
+        SessionFunctions session = new SessionFunctions(settings, folder, host);
+        Prelude prelude = new Prelude(surface, vocabulary, session);
         Views views = new Views(surface, prelude.examples());
         SortedMap<String, Object> bindings = prelude.bindings(views);
         Faults faults = new Faults(request, folder, bindings.keySet(), views);
-        Runnable evaluation = () -> evaluate(folder, script, bindings, views, faults, deadline);
-        if (!deadline.run(evaluation)) {
-            throw faults.leftBehind();
+        Runnable evaluation = () -> evaluate(folder, script, bindings, views, faults, guard);
+        if (!guard.run(evaluation)) {
+            throw faults.leftBehind(guard);
         }
         settings.refuseUnasked();
+        return session.outcome();
     }
 
     private static void evaluate(
@@ -83,9 +85,9 @@ public final class ScriptRunner {
             SortedMap<String, Object> bindings,
             Views views,
             Faults faults,
-            Deadline deadline) {
+            Guard guard) {
         Context context = confined(folder);
-        deadline.watch(context);
+        guard.watch(context);
         try {
             Value globals = context.getBindings(LANGUAGE);
             bindings.forEach(globals::putMember);
@@ -94,11 +96,11 @@ public final class ScriptRunner {
             context.eval(LANGUAGE, PREPARATION).execute(new Sample());
             context.eval(script);
         } catch (PolyglotException fault) {
-            throw faults.of(fault, script, deadline);
+            throw faults.of(fault, script, guard);
         } catch (OutOfMemoryError error) {
             throw faults.outOfMemory(error);
         } finally {
-            deadline.finish();
+            guard.finish();
             context.close(true);
         }
     }

@@ -1,6 +1,8 @@
 package leat.script;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -36,6 +38,10 @@ final class SessionFunctions {
             return null;
         });
         return bindings;
+    }
+
+    ScriptOutcome outcome() {
+        return new ScriptOutcome(Optional.empty(), List.of(), new TreeMap<>());
     }
 
     /** What {@code --set name=value} states, read as the same kind of thing as {@code otherwise}, else that. */

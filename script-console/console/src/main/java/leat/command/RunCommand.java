@@ -1,0 +1,93 @@
+package leat.command;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import leat.model.fault.InvalidValueException;
+import leat.script.ScriptHost;
+import leat.script.ScriptOutcome;
+import leat.script.ScriptRequest;
+import leat.script.ScriptRunner;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leat run}: runs a script, writes what it reports, says what came of it. */
+@Command(
+        name = "run",
+        description = "Runs a script that states, plans and judges a yard.",
+        footer = "A script sees the words of Leat and the files of its own folder, nothing else.")
+final class RunCommand implements Callable<Integer> {
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Parameters(paramLabel = "SCRIPT", description = "The script, a JavaScript file.")
+    private Path script;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Where reports go; made if missing. Without it: out.")
+    private Path out = Path.of("out");
+
+    @Option(
+            names = "--set",
+            paramLabel = "NAME=VALUE",
+            description = "Gives a parameter of the script another value than its own. May be repeated.")
+    private Map<String, String> settings = new TreeMap<>();
+
+    @Option(
+            names = "--timeout",
+            paramLabel = "SECONDS",
+            description = "Stops the script after that time. Without it, it may take as long as it wants.")
+    private @Nullable Double timeoutS;
+
+    @Override
+    public Integer call() {
+        Terminal terminal = common.terminal();
+        ScriptRequest request =
+                ScriptRequest.of(script).withSettings(settings).withLimit(limit());
+        ScriptOutcome outcome = ScriptRunner.ofLeat().run(request, host(terminal));
+        terminal.clearProgress();
+        if (!outcome.files().isEmpty()) {
+            new OutputFolder(out).write(outcome.files());
+        }
+        outcome.yard()
+                .ifPresent(yard -> terminal.result(new Summary(yard, outcome.findings(), terminal).text()));
+        if (!outcome.files().isEmpty()) {
+            terminal.message("written to " + out + ": " + OutputFolder.list(outcome.files()));
+        }
+        return (Summary.hasBreach(outcome.findings()) ? Exit.BREACH : Exit.FINE).code();
+    }
+
+    /** With {@code --json} the result is for a program, so what the script prints goes to the messages. */
+    private ScriptHost host(Terminal terminal) {
+        return new ScriptHost() {
+            @Override
+            public void print(String text) {
+                if (common.json()) {
+                    terminal.message(text);
+                } else {
+                    terminal.result(text);
+                }
+            }
+
+            @Override
+            public void progress(double fraction, String what) {
+                terminal.progress(fraction, what);
+            }
+        };
+    }
+
+    private Duration limit() {
+        if (timeoutS == null) {
+            return Duration.ZERO;
+        }
+        if (!(timeoutS >= 0.001 && timeoutS <= 1e6)) {
+            throw new InvalidValueException("--timeout", "time", timeoutS + " s", "0.001 to 1,000,000 s");
+        }
+        return Duration.ofMillis(Math.round(timeoutS * 1000));
+    }
+}
