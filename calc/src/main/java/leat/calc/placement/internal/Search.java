@@ -42,13 +42,13 @@ public final class Search {
     private record Trial(Offer offer, Pool pool, Layout layout, double cost) {}
 
     /**
-     * @param reserve share of the radius on which reach may not count, 0 or more and less than 1
+     * @param reserveShare share of the radius on which reach may not count, 0 or more and less than 1
      * @param effort  most changes that are tried in improving
      */
-    public Search(Plot plot, Given given, double reserve, int effort, BooleanSupplier stopped) {
+    public Search(Plot plot, Given given, double reserveShare, int effort, BooleanSupplier stopped) {
         this.plot = plot;
         this.given = given;
-        this.reserve = reserve;
+        this.reserve = reserveShare;
         this.effort = effort;
         this.stopped = stopped;
         spots = new Spots(plot);

@@ -1,5 +1,5 @@
 package leat.architecture.planted.jackson.document;
 
-import tools.jackson.databind.JsonNode;
+import tools.jackson.core.JsonParser;
 
-record GoodDocument(JsonNode node) {}
+record GoodDocument(JsonParser parser) {}

@@ -1,5 +1,5 @@
 package leat.architecture.planted.jackson.sheets;
 
-import tools.jackson.databind.JsonNode;
+import tools.jackson.core.JsonParser;
 
-record BadSheet(JsonNode node) {}
+record BadSheet(JsonParser parser) {}

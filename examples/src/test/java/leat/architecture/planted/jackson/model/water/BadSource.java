@@ -1,5 +1,5 @@
 package leat.architecture.planted.jackson.model.water;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
+import tools.jackson.core.JsonToken;
 
-record BadSource(@JsonProperty("text") String text) {}
+record BadSource(JsonToken token) {}
