@@ -14,8 +14,9 @@ final class UnitNames {
 
     private static final String UNIT = "(M|Mm|M2|M3|Pa|Rad|Deg|S|A|V|W|Ohm|Kg|K)";
     private static final Pattern WITH_UNIT = Pattern.compile(".*[A-Za-z0-9]" + UNIT + "(Per" + UNIT + ")*[0-9]?");
-    private static final Pattern PURE = Pattern.compile("k|n|metres|meters|relative[A-Z].*|values|bound|lowQuarter|price|hazenWilliamsC"
-            + "|(?i:.*(ratio|factor|fraction|share|count|weight|exponent|coefficient|slope|cost)s?[0-9]?)");
+    private static final Pattern PURE =
+            Pattern.compile("k|n|metres|meters|relative[A-Z].*|values|bound|lowQuarter|price|hazenWilliamsC"
+                    + "|(?i:.*(ratio|factor|fraction|share|count|weight|exponent|coefficient|slope|cost)s?[0-9]?)");
     private static final Pattern COORDINATE = Pattern.compile("([xy]|[a-z]+[XY])s?[0-9]?");
 
     private UnitNames() {}

@@ -47,15 +47,13 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
-        ScriptRequest request =
-                ScriptRequest.of(script).withSettings(settings).withLimit(limit());
+        ScriptRequest request = ScriptRequest.of(script).withSettings(settings).withLimit(limit());
         ScriptOutcome outcome = ScriptRunner.ofLeat().run(request, host(terminal));
         terminal.clearProgress();
         if (!outcome.files().isEmpty()) {
             new OutputFolder(out).write(outcome.files());
         }
-        outcome.yard()
-                .ifPresent(yard -> terminal.result(new Summary(yard, outcome.findings(), terminal).text()));
+        outcome.yard().ifPresent(yard -> terminal.result(new Summary(yard, outcome.findings(), terminal).text()));
         if (!outcome.files().isEmpty()) {
             terminal.message("written to " + out + ": " + OutputFolder.list(outcome.files()));
         }

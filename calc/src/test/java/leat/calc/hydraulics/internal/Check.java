@@ -27,7 +27,10 @@ record Check(JsonNode json) {
     }
 
     static Check named(String id) throws IOException {
-        return all().stream().filter(check -> check.text("id").equals(id)).findFirst().orElseThrow();
+        return all().stream()
+                .filter(check -> check.text("id").equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     String text(String field) {

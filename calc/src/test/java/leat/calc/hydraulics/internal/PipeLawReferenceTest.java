@@ -14,7 +14,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PipeLawReferenceTest {
 
     static List<Check> checks() throws IOException {
-        return Check.all().stream().filter(check -> isOfPipe(check.text("method"))).toList();
+        return Check.all().stream()
+                .filter(check -> isOfPipe(check.text("method")))
+                .toList();
     }
 
     private static boolean isOfPipe(String method) {

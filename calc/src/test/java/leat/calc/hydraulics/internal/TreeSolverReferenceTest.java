@@ -120,7 +120,8 @@ class TreeSolverReferenceTest {
         for (int i = 1; i < count; i++) {
             double lengthM = json.get("L").get(i).doubleValue();
             double boreM = json.get("D").get(i).doubleValue();
-            solver.setPipe(i, PipeLaw.frictionCoefficient(lengthM, boreM, json.get("C").doubleValue()), 0);
+            solver.setPipe(
+                    i, PipeLaw.frictionCoefficient(lengthM, boreM, json.get("C").doubleValue()), 0);
             solver.setElevation(i, json.get("z").get(i).doubleValue());
             solver.setOutlet(i, json.get("k").get(i).doubleValue(), 0.5);
         }
