@@ -33,10 +33,13 @@ final class Failures {
         String typed = unmatched.getUnmatched().get(0);
         CommandSpec command = failure.getCommandLine().getCommandSpec();
         boolean option = typed.startsWith("-");
-        Set<String> names = option ? command.optionsMap().keySet() : command.subcommands().keySet();
+        Set<String> names =
+                option ? command.optionsMap().keySet() : command.subcommands().keySet();
         String kind = option ? "option " : names.isEmpty() ? "place for " : "command ";
         return "there is no " + kind + typed
-                + Nearest.to(typed, names).map(name -> "; did you mean " + name + "?").orElse("");
+                + Nearest.to(typed, names)
+                        .map(name -> "; did you mean " + name + "?")
+                        .orElse("");
     }
 
     /** The program itself broke. */

@@ -24,7 +24,8 @@ import leat.model.fault.LeatException;
 final class OutputFolder {
 
     /** Plain names in at most a few folders: what reports are made of, and nothing that leads elsewhere. */
-    private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}_][\\p{L}\\p{N}_ .-]*(/[\\p{L}\\p{N}_][\\p{L}\\p{N}_ .-]*)*");
+    private static final Pattern NAME =
+            Pattern.compile("[\\p{L}\\p{N}_][\\p{L}\\p{N}_ .-]*(/[\\p{L}\\p{N}_][\\p{L}\\p{N}_ .-]*)*");
 
     private final Path folder;
 

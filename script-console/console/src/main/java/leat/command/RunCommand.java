@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import leat.document.FindingsDocument;
 import leat.model.fault.InvalidValueException;
 import leat.script.ScriptHost;
 import leat.script.ScriptOutcome;
@@ -47,15 +48,18 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
-        ScriptRequest request =
-                ScriptRequest.of(script).withSettings(settings).withLimit(limit());
+        ScriptRequest request = ScriptRequest.of(script).withSettings(settings).withLimit(limit());
         ScriptOutcome outcome = ScriptRunner.ofLeat().run(request, host(terminal));
         terminal.clearProgress();
         if (!outcome.files().isEmpty()) {
             new OutputFolder(out).write(outcome.files());
         }
         outcome.yard()
-                .ifPresent(yard -> terminal.result(new Summary(yard, outcome.findings(), terminal).text()));
+                .ifPresent(yard -> terminal.result(
+                        common.json()
+                                ? FindingsDocument.write(yard, outcome.findings())
+                                        .stripTrailing()
+                                : new Summary(yard, outcome.findings(), terminal).text()));
         if (!outcome.files().isEmpty()) {
             terminal.message("written to " + out + ": " + OutputFolder.list(outcome.files()));
         }

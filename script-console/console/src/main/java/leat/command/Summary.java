@@ -29,7 +29,8 @@ final class Summary {
         List<String> lines = new ArrayList<>();
         lines.add(PlainText.text(yard, yard.units()));
         for (Zone zone : yard.water().zones()) {
-            lines.add("  zone " + zone.id().name() + ": " + PlainText.counted(zone.heads().size(), "head"));
+            lines.add("  zone " + zone.id().name() + ": "
+                    + PlainText.counted(zone.heads().size(), "head"));
         }
         lines.add(counts());
         for (Severity severity : Severity.values()) {
@@ -51,7 +52,9 @@ final class Summary {
     }
 
     private long count(Severity severity) {
-        return findings.stream().filter(finding -> finding.severity() == severity).count();
+        return findings.stream()
+                .filter(finding -> finding.severity() == severity)
+                .count();
     }
 
     private void addFindings(Severity severity, List<String> lines) {

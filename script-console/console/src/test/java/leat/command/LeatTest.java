@@ -101,12 +101,10 @@ class LeatTest {
     void aMistakeInAScriptIsShownWithItsPlace() throws IOException {
         assertEquals(3, run("print(1);\nprint(fet(2));"));
         assertEquals("1\n", out.toString());
-        assertEquals(
-                """
+        assertEquals("""
                 leat: garden.js:2:7: there is no fet here; did you mean feet?
                   print(fet(2));
-                        ^""",
-                messages());
+                        ^""", messages());
     }
 
     @Test
@@ -130,7 +128,8 @@ class LeatTest {
     @Test
     void aSettingOfTheWrongKindPointsAtTheParameter() throws IOException {
         assertEquals(3, run("param('rows', 2)", "--set", "rows=many"));
-        assertTrue(messages().startsWith("leat: garden.js:1:1: --set rows=many: this parameter is a number"), messages());
+        assertTrue(
+                messages().startsWith("leat: garden.js:1:1: --set rows=many: this parameter is a number"), messages());
     }
 
     @Test
