@@ -1,5 +1,7 @@
 package leat.command;
 
+import java.io.Console;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -16,12 +18,6 @@ final class Common {
     @Option(names = "--debug", description = "Shows where in the program a failure came from.")
     private boolean debug;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this help.")
-    private boolean help;
-
     boolean json() {
         return json;
     }
@@ -32,6 +28,21 @@ final class Common {
 
     Terminal terminal() {
         var line = spec.commandLine();
-        return Terminal.of(line.getOut(), line.getErr(), System.console() != null, System.getenv());
+        return Terminal.of(line.getOut(), line.getErr(), isPersonThere(), System.getenv());
+    }
+
+    private static boolean isPersonThere() {
+        return Optional.ofNullable(System.console()).filter(Common::isTerminal).isPresent();
+    }
+
+    /** Since Java 22 there may be a console without a terminal, and a method that tells; before, neither. */
+    private static boolean isTerminal(Console console) {
+        try {
+            return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+        } catch (NoSuchMethodException before22) {
+            return true;
+        } catch (ReflectiveOperationException unknown) {
+            return false;
+        }
     }
 }

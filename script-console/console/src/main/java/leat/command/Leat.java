@@ -6,7 +6,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -25,18 +25,6 @@ public final class Leat implements Runnable {
 
     @Spec
     private CommandSpec spec;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this help.")
-    private boolean help;
-
-    @Option(
-            names = {"-V", "--version"},
-            versionHelp = true,
-            description = "Shows the version.")
-    private boolean version;
 
     public static void main(String[] arguments) {
         CommandLine line = commandLine();
@@ -58,9 +46,23 @@ public final class Leat implements Runnable {
 
     /** The program, ready to be given arguments. */
     static CommandLine commandLine() {
-        return new CommandLine(new Leat())
-                .setParameterExceptionHandler(Failures::ofUsage)
-                .setExecutionExceptionHandler(Failures::ofWork);
+        CommandLine line = new CommandLine(new Leat());
+        line.getCommandSpec()
+                .addOption(OptionSpec.builder("-V", "--version")
+                        .versionHelp(true)
+                        .description("Shows the version.")
+                        .build());
+        addHelp(line);
+        return line.setParameterExceptionHandler(Failures::ofUsage).setExecutionExceptionHandler(Failures::ofWork);
+    }
+
+    private static void addHelp(CommandLine line) {
+        line.getCommandSpec()
+                .addOption(OptionSpec.builder("-h", "--help")
+                        .usageHelp(true)
+                        .description("Shows this help.")
+                        .build());
+        line.getSubcommands().values().forEach(Leat::addHelp);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import leat.document.FindingsDocument;
 import leat.model.fault.InvalidValueException;
 import leat.script.ScriptHost;
 import leat.script.ScriptOutcome;
@@ -53,7 +54,12 @@ final class RunCommand implements Callable<Integer> {
         if (!outcome.files().isEmpty()) {
             new OutputFolder(out).write(outcome.files());
         }
-        outcome.yard().ifPresent(yard -> terminal.result(new Summary(yard, outcome.findings(), terminal).text()));
+        outcome.yard()
+                .ifPresent(yard -> terminal.result(
+                        common.json()
+                                ? FindingsDocument.write(yard, outcome.findings())
+                                        .stripTrailing()
+                                : new Summary(yard, outcome.findings(), terminal).text()));
         if (!outcome.files().isEmpty()) {
             terminal.message("written to " + out + ": " + OutputFolder.list(outcome.files()));
         }
