@@ -1,7 +1,7 @@
 package leat.document;
 
+import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import leat.model.catalog.Additions;
 import leat.model.catalog.FlowRule;
 import leat.model.catalog.HeadFamily;
@@ -23,12 +23,12 @@ import leat.model.quantity.UnitSystem;
 final class AdditionsSection {
 
     private final Places places;
-    private final Supplier<Rules> rules;
+    private final String edition;
 
-    /** @param rules of the yard's edition; they say what quantity a limit is; asked for only if there is a limit */
-    AdditionsSection(Places places, Supplier<Rules> rules) {
+    /** @param edition of the yard; its rules say what quantity a limit is */
+    AdditionsSection(Places places, String edition) {
         this.places = places;
-        this.rules = rules;
+        this.edition = edition;
     }
 
     static Map<String, Object> written(Additions additions, UnitSystem units) {
@@ -47,14 +47,22 @@ final class AdditionsSection {
 
     Additions read(Json json) {
         FieldReader in = FieldReader.of(json, "additions section", places, "heads", "limits");
-        return in.made(() -> new Additions(in.list("heads", this::family), in.list("limits", this::limit)));
+        return in.made(() -> new Additions(in.list("heads", this::family), limits(in)));
     }
 
-    private RuleLimit limit(Json json) {
+    private List<RuleLimit> limits(FieldReader in) {
+        if (!in.has("limits")) {
+            return List.of();
+        }
+        Rules rules = RuleTable.read(edition);
+        return in.list("limits", json -> limit(json, rules));
+    }
+
+    private RuleLimit limit(Json json, Rules rules) {
         FieldReader in = FieldReader.of(json, "limit", places, "rule", "limit");
         String rule = in.text("rule");
         Dimension dimension =
-                in.spot("rule").guard(() -> rules.get().get(rule).limit().dimension());
+                in.spot("rule").guard(() -> rules.get(rule).limit().dimension());
         in.knownAs("rule limit " + rule);
         return in.made(() -> new RuleLimit(rule, in.quantity("limit", dimension, Quantity.class)));
     }

@@ -159,7 +159,7 @@ final class FieldReader {
 
     private static <Q extends Quantity> Q quantity(Json json, Dimension dimension, Class<Q> type) {
         if (!(json instanceof Json.Text text)) {
-            throw wrongType(json, "text with a unit: a " + dimension.label());
+            throw wrongType(json, "text: " + dimension.withArticle() + " with its unit");
         }
         try {
             return type.cast(Units.parse(dimension, text.value()));

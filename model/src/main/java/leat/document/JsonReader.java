@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -13,6 +15,7 @@ import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 
 /** Turns the text of a file into values that know where they stand. Jackson finds the tokens; all complaints are ours. */
@@ -36,11 +39,15 @@ final class JsonReader {
                     .build())
             .build();
 
+    private static final Pattern NAME = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*+\"\\s*:\\s*");
+
     private final String file;
     private final String text;
     private final JsonParser parser;
 
-    /** Where the last good token ended: what is wrong begins behind it. */
+    /** The last good token and where it ended: what is wrong begins behind it. */
+    private @Nullable JsonToken lastRead;
+
     private int readTo;
 
     private int depth;
@@ -79,9 +86,12 @@ final class JsonReader {
                         .fault("there is more behind the end of the document; it must end with its last bracket");
             }
             return root;
+        } catch (UnexpectedEndOfInputException e) {
+            throw place(text.length()).fault("the file ends before its last bracket; perhaps it was cut off");
         } catch (StreamConstraintsException e) {
-            throw here().fault("what stands here is too long; texts have at most " + LONGEST_TEXT
-                    + " characters, names " + LONGEST_NAME + ", numbers " + LONGEST_NUMBER);
+            throw place(startOfFault())
+                    .fault("what stands here is too long; texts have at most " + LONGEST_TEXT + " characters, names "
+                            + LONGEST_NAME + ", numbers " + LONGEST_NUMBER);
         } catch (JacksonException e) {
             throw notJson();
         }
@@ -93,6 +103,7 @@ final class JsonReader {
             parser.getString(); // the rest of a text is looked at only when it is asked for
         }
         if (token != null) {
+            lastRead = token;
             readTo = (int) parser.currentLocation().getCharOffset();
         }
         return token;
@@ -152,41 +163,50 @@ final class JsonReader {
         return new Spot(file, pointer, location.getLineNr(), location.getColumnNr());
     }
 
+    /** What stands behind the last good token, and where. */
     private DocumentException notJson() {
         int start = startOfFault();
         int end = start;
-        while (end < text.length() && end < start + 20 && ",:[]{}\"\n\r".indexOf(text.charAt(end)) < 0) {
+        while (end < text.length() && end < start + 20 && ",:[]{}\n\r".indexOf(text.charAt(end)) < 0) {
             end++;
         }
-        if (text.substring(end).isBlank() && depth > 0) {
-            return here().fault("the file ends before its last bracket; perhaps it was cut off");
-        }
-        String found = Words.quoted(text.substring(start, Math.max(end, Math.min(start + 1, text.length())))
-                .strip());
-        return here().fault(found + " cannot stand here; JSON has text in double quotes, numbers, true, false, lists "
-                + "in [ ] and objects in { }, with commas between and a colon behind each name");
+        String found = text.substring(start, Math.min(Math.max(end, start + 1), text.length()));
+        return place(start)
+                .fault(Words.quoted(found.strip())
+                        + " cannot stand here; JSON has text in double quotes, numbers, true,"
+                        + " false, lists in [ ] and objects in { }, with commas between and a colon behind each name");
     }
 
+    /** Jackson looks at the first letters of a value together with the name before it: names that are fine are skipped. */
     private int startOfFault() {
-        int start = Math.min(readTo, text.length());
-        while (start < text.length()
-                && (Character.isWhitespace(text.charAt(start)) || ",:".indexOf(text.charAt(start)) >= 0)) {
-            start++;
+        int at = afterSpace(Math.min(readTo, text.length()));
+        boolean nameMayFollow = lastRead == JsonToken.START_OBJECT;
+        if (at < text.length() && text.charAt(at) == ',') {
+            at = afterSpace(at + 1);
+            nameMayFollow = true;
         }
-        return start;
+        Matcher name = NAME.matcher(text).region(at, text.length());
+        return nameMayFollow && name.lookingAt() ? name.end() : at;
     }
 
-    private Spot here() {
+    private int afterSpace(int from) {
+        int at = from;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at;
+    }
+
+    private Spot place(int offset) {
         int line = 1;
         int lineStart = 0;
-        int end = startOfFault();
-        for (int i = 0; i < end; i++) {
+        for (int i = 0; i < offset; i++) {
             boolean returned = text.charAt(i) == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n');
             if (text.charAt(i) == '\n' || returned) {
                 line++;
                 lineStart = i + 1;
             }
         }
-        return new Spot(file, "", line, end - lineStart + 1);
+        return new Spot(file, "", line, offset - lineStart + 1);
     }
 }

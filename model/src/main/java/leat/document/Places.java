@@ -23,29 +23,34 @@ final class Places {
 
     /** The complaint with the best place in the file that is known. */
     DocumentException fault(Json within, InvalidValueException complaint) {
-        return DocumentException.at(spot(within, complaint), String.valueOf(complaint.getMessage()), complaint);
+        Json culprit = culprit(within, complaint);
+        String message = String.valueOf(complaint.getMessage());
+        boolean told = !(culprit instanceof Json.Text text) || message.contains(text.value());
+        String written = told ? "" : " (here stands " + Words.quoted(((Json.Text) culprit).value()) + ")";
+        return DocumentException.at(culprit.spot(), message + written, complaint);
     }
 
-    private Spot spot(Json within, InvalidValueException complaint) {
-        Json thing = thing(complaint.thing()).orElse(within);
+    private Json culprit(Json within, InvalidValueException complaint) {
+        Json thing = thing(complaint.thing(), within).orElse(within);
         Json field = step(thing, complaint.field());
-        if (field != thing) {
-            return field.spot();
-        }
         Matcher quoted = QUOTED.matcher(complaint.value());
-        return quoted.find() ? textIn(thing, quoted.group(1)).orElse(thing).spot() : thing.spot();
+        return quoted.find() ? textIn(field, quoted.group(1)).orElse(field) : field;
     }
 
-    /** "lateral of Z1, pipe P1" is known by the whole, by "pipe P1", or at least by "lateral of Z1". */
-    private Optional<Json> thing(String name) {
-        if (things.containsKey(name)) {
-            return Optional.of(things.get(name));
+    /**
+     * "lateral of Z1, pipe P1" is known by the whole, by "pipe P1", or at least by "lateral of Z1". What lies elsewhere
+     * in the file is not meant.
+     */
+    private Optional<Json> thing(String name, Json within) {
+        Json.Fields known = things.get(name);
+        if (known != null && known.spot().pointer().startsWith(within.spot().pointer())) {
+            return Optional.of(known);
         }
         int comma = name.lastIndexOf(", ");
         if (comma < 0) {
             return Optional.empty();
         }
-        return thing(name.substring(comma + 2)).or(() -> thing(name.substring(0, comma)));
+        return thing(name.substring(comma + 2), within).or(() -> thing(name.substring(0, comma), within));
     }
 
     /** Walks as far as the file goes along a path such as {@code flowTest.residual} or {@code points[3]}. */

@@ -67,7 +67,7 @@ final class PlannedSection {
 
     Planned read(Json json) {
         FieldReader in = FieldReader.of(json, "planned section", places, names(Aspect.class));
-        in.knownAs("planned");
+        in.knownAs("plan");
         SortedMap<Id, SortedSet<Aspect>> planned = new TreeMap<>();
         for (Aspect aspect : Aspect.values()) {
             for (Id id : in.optional(Words.of(aspect), this::ids).orElse(List.of())) {

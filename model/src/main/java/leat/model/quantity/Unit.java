@@ -3,6 +3,7 @@ package leat.model.quantity;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The units that text may use. Factors are exact by definition: inch 0.0254 m, pound 0.45359237 kg, standard gravity
@@ -58,15 +59,17 @@ public enum Unit {
     }
 
     static Optional<Unit> find(Dimension dimension, String symbol) {
-        return Arrays.stream(values())
-                .filter(unit -> unit.dimension == dimension && unit.symbols.contains(symbol))
-                .findFirst();
+        return of(dimension).filter(unit -> unit.symbols.contains(symbol)).findFirst();
+    }
+
+    /** The units of that dimension, in their order here. */
+    static Stream<Unit> of(Dimension dimension) {
+        return Arrays.stream(values()).filter(unit -> unit.dimension == dimension);
     }
 
     /** What text of that dimension may be, for messages. */
     static String allowed(Dimension dimension) {
-        List<String> symbols = Arrays.stream(values())
-                .filter(unit -> unit.dimension == dimension)
+        List<String> symbols = of(dimension)
                 .map(Unit::symbol)
                 .filter(symbol -> !symbol.isEmpty())
                 .toList();
@@ -97,9 +100,6 @@ public enum Unit {
 
     /** The SI unit of the dimension: every double can be written in it. */
     static Unit base(Dimension dimension) {
-        return Arrays.stream(values())
-                .filter(unit -> unit.dimension == dimension && unit.factor == 1)
-                .findFirst()
-                .orElseThrow();
+        return of(dimension).filter(unit -> unit.factor == 1).findFirst().orElseThrow();
     }
 }

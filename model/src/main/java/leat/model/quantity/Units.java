@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leat.model.fault.InvalidValueException;
@@ -13,6 +14,7 @@ import leat.model.fault.Require;
 public final class Units {
 
     private static final int MOST_DIGITS = 12;
+    private static final int MOST_DIGITS_ELSEWHERE = 6;
 
     /** A number, perhaps a fraction or a whole with a fraction, and its unit. */
     private static final Pattern TERM = Pattern.compile(
@@ -83,23 +85,33 @@ public final class Units {
 
     /**
      * The figure as a document keeps it: in the usual unit of the system if a decimal of at most 12 digits reads back
-     * to the same double, else in SI with as many digits as it takes.
+     * to the same double; else in any unit that does it with at most 6, such as the inches somebody typed; else in SI
+     * with as many digits as it takes.
      */
     public static String write(Quantity quantity, UnitSystem system) {
-        Unit usual = Unit.usual(quantity.dimension(), system);
         double si = quantity.si();
-        double inUsual = si / usual.factor();
-        if (Double.isFinite(inUsual)) { // the greatest lengths are no double in feet
-            BigDecimal exact = new BigDecimal(inUsual);
-            for (int digits = 1; digits <= MOST_DIGITS; digits++) {
-                BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-                if (rounded.doubleValue() * usual.factor() == si) {
-                    return withSymbol(plain(rounded), usual);
-                }
-            }
+        Unit usual = Unit.usual(quantity.dimension(), system);
+        return shortly(si, usual, MOST_DIGITS)
+                .or(() -> Unit.of(quantity.dimension())
+                        .flatMap(unit -> shortly(si, unit, MOST_DIGITS_ELSEWHERE).stream())
+                        .findFirst())
+                .orElseGet(
+                        () -> withSymbol(plain(new BigDecimal(Double.toString(si))), Unit.base(quantity.dimension())));
+    }
+
+    /**
+     * The figure in that unit, if a decimal of so few digits reads back to the same double. A shorter one that does is
+     * far nearer to the quotient than the last of the digits, so rounding finds it.
+     */
+    private static Optional<String> shortly(double si, Unit unit, int digits) {
+        double figure = si / unit.factor();
+        if (!Double.isFinite(figure)) { // the greatest lengths are no double in feet
+            return Optional.empty();
         }
-        Unit base = Unit.base(quantity.dimension());
-        return withSymbol(plain(new BigDecimal(Double.toString(si))), base);
+        BigDecimal rounded = new BigDecimal(figure).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        return rounded.doubleValue() * unit.factor() == si
+                ? Optional.of(withSymbol(plain(rounded), unit))
+                : Optional.empty();
     }
 
     /** The figure in the usual unit of the system, to six digits: for programs that read results. */
