@@ -9,10 +9,9 @@ import java.util.List;
  * @param stands     around the surface: along the border from its first corner, inner heads where they are nearest to it
  * @param missing    reaches that are missing
  * @param least      no choice among the heads that were considered has fewer
- * @param lowQuarter low-quarter uniformity, a ratio
  * @param cutShort   whether it was stopped
  */
-public record Found(List<Stand> stands, int missing, int least, double lowQuarter, boolean cutShort) {
+public record Found(List<Stand> stands, int missing, int least, boolean cutShort) {
 
     /**
      * A head where it stands.

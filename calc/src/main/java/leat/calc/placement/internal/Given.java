@@ -17,13 +17,13 @@ public record Given(CellGrid grid, CellRuns surface, HeadArrays heads, long[][] 
     /**
      * Works out what the given heads reach on the plot.
      *
-     * @param reserveShare share of their radius that does not count, 0 or more and less than 1
+     * @param reserveRatio share of their radius that does not count, 0 or more and less than 1
      */
-    public static Given of(CellGrid grid, CellRuns surface, HeadArrays heads, Plot plot, double reserveShare) {
+    public static Given of(CellGrid grid, CellRuns surface, HeadArrays heads, Plot plot, double reserveRatio) {
         var reach = new HeadArrays(heads.size());
         for (int i = 0; i < heads.size(); i++) {
             reach.copy(i, heads, i);
-            reach.radius(i, heads.radiusM(i) * (1 - reserveShare));
+            reach.radius(i, heads.radiusM(i) * (1 - reserveRatio));
         }
         var marks = new ReachMarks(plot, reach);
         long[][] marked = new long[heads.size()][];

@@ -90,11 +90,6 @@ final class Layout {
                 + BARE_WEIGHT * bare / reach.length;
     }
 
-    double lowQuarter() {
-        evenness.measure(wetting, surface);
-        return evenness.lowQuarter();
-    }
-
     /** Whether a head may stand there beside the chosen and the given ones, the one at {@code except} left out of account. */
     boolean isFree(Candidate candidate, int except) {
         for (int i = 0; i < givenCount + chosen.size(); i++) {

@@ -13,16 +13,16 @@ final class Pool {
     private static final int MOST_CUT_DEG = 6;
 
     private final Plot plot;
-    private final double reserve;
+    private final double reserveRatio;
     private final ThrowFinder finder;
     private final HeadArrays probe = new HeadArrays(1);
     private final ReachMarks marks;
     private final List<Candidate> candidates = new ArrayList<>();
 
-    /** @param reserve share of the radius on which reach may not count, 0 or more and less than 1 */
-    Pool(Plot plot, double reserve) {
+    /** @param reserveRatio share of the radius on which reach may not count, 0 or more and less than 1 */
+    Pool(Plot plot, double reserveRatio) {
         this.plot = plot;
-        this.reserve = reserve;
+        this.reserveRatio = reserveRatio;
         finder = new ThrowFinder(plot);
         marks = new ReachMarks(plot, probe);
     }
@@ -72,9 +72,9 @@ final class Pool {
         marks.mark(0, bits);
         int bare = marks.bare();
         int dry = marks.dry();
-        if (reserve > 0) {
+        if (reserveRatio > 0) {
             Arrays.fill(bits, 0);
-            probe.radius(0, radiusM * (1 - reserve));
+            probe.radius(0, radiusM * (1 - reserveRatio));
             marks.mark(0, bits);
         }
         int reached = 0;

@@ -33,7 +33,7 @@ public final class Search {
     private final Given given;
     private final BooleanSupplier stopped;
     private final Spots spots;
-    private final double reserve;
+    private final double reserveRatio;
     private final int effort;
     private int spent;
     private boolean cutShort;
@@ -42,13 +42,13 @@ public final class Search {
     private record Trial(Offer offer, Pool pool, Layout layout, double cost) {}
 
     /**
-     * @param reserveShare share of the radius on which reach may not count, 0 or more and less than 1
+     * @param reserveRatio share of the radius on which reach may not count, 0 or more and less than 1
      * @param effort  most changes that are tried in improving
      */
-    public Search(Plot plot, Given given, double reserveShare, int effort, BooleanSupplier stopped) {
+    public Search(Plot plot, Given given, double reserveRatio, int effort, BooleanSupplier stopped) {
         this.plot = plot;
         this.given = given;
-        this.reserve = reserveShare;
+        this.reserveRatio = reserveRatio;
         this.effort = effort;
         this.stopped = stopped;
         spots = new Spots(plot);
@@ -82,7 +82,7 @@ public final class Search {
             }
         }
         spare(best);
-        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(left), best.lowQuarter(), cutShort);
+        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(left), cutShort);
     }
 
     private static int compare(Trial a, Trial b) {
@@ -109,17 +109,17 @@ public final class Search {
 
     private Pool pool(Offer offer) {
         double evenM = Math.sqrt(plot.targetCells() * plot.grid().cellAreaM2() / MOST_SPOTS);
-        var pool = new Pool(plot, reserve);
+        var pool = new Pool(plot, reserveRatio);
         pool.addAll(spots.dense(Math.max(STEP_OVER_RADIUS * offer.radiusM(), evenM)), offer);
         return pool;
     }
 
     private Trial first(Offer offer) {
-        var pool = new Pool(plot, reserve);
+        var pool = new Pool(plot, reserveRatio);
         var layout = new Layout(plot, given, MOST_HEADS);
         if (layout.missing() > 0) {
             pool = pool(offer);
-            for (Spot spot : spots.headToHead(offer.radiusM() * (1 - reserve))) {
+            for (Spot spot : spots.headToHead(offer.radiusM() * (1 - reserveRatio))) {
                 Optional<Candidate> head = pool.best(spot, offer);
                 head.ifPresent(pool::add);
                 head.filter(one -> !layout.isFull() && layout.isFree(one, -1) && gain(one, layout.wanting()) > 0)
