@@ -55,14 +55,14 @@ class RandomYardLawTest {
 
     @RepeatedTest(12)
     void anyYardIsPlannedOrSaysWhyNotAndPlanningAgainChangesNothing(RepetitionInfo turn) {
-        Site site = BackYard.siteOf(
-                yard("Random").units(METRIC).with(parts(new Random(turn.getCurrentRepetition()))));
+        Site site = BackYard.siteOf(yard("Random").units(METRIC).with(parts(new Random(turn.getCurrentRepetition()))));
         Site zoned = site.with(Zoning.run(site, ZONES, Progress.NONE).yard());
         assertEquals(zoned.yard(), Zoning.run(zoned, ZONES, Progress.NONE).yard());
 
         Proposal proposal = Trenching.run(zoned, TRENCHES, Progress.NONE);
         Site routed = site.with(proposal.yard());
-        assertEquals(routed.yard(), Trenching.run(routed, TRENCHES, Progress.NONE).yard());
+        assertEquals(
+                routed.yard(), Trenching.run(routed, TRENCHES, Progress.NONE).yard());
         assertEquals(routed.yard(), Zoning.run(routed, ZONES, Progress.NONE).yard());
 
         int reached = routed.yard().water().laterals().stream()
@@ -79,8 +79,8 @@ class RandomYardLawTest {
 
     /** Heads may stand in walls, in no-dig ground or outside the lot, and a stub must then lead there; all else is kept. */
     private static void assertKeepsTheGround(Site routed) {
-        List<Finding> findings =
-                TrenchReview.run(routed, TrenchReviewParameters.defaults(), Progress.NONE).findings();
+        List<Finding> findings = TrenchReview.run(routed, TrenchReviewParameters.defaults(), Progress.NONE)
+                .findings();
         for (Finding finding : findings) {
             String rule = finding.rule().id();
             assertTrue(
