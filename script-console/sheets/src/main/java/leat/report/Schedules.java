@@ -129,7 +129,7 @@ final class Schedules {
         List<List<Cell>> rows = new ArrayList<>();
         water.main().runs().forEach(run -> rows.add(pipe(run, "main", feeds)));
         for (Lateral lateral : water.laterals()) {
-            lateral.runs().forEach(run -> rows.add(pipe(run, "zone " + lateral.zone(), feeds)));
+            lateral.runs().forEach(run -> rows.add(pipe(run, Words.named(lateral.zone()), feeds)));
         }
         return new Table(columns, rows);
     }
@@ -138,7 +138,7 @@ final class Schedules {
         return List.of(
                 text(run.id()),
                 Cell.text(part),
-                Cell.text(run.from().kind() + " " + run.from().name()),
+                Cell.text(Words.named(run.from())),
                 Cell.text(WaterStyle.of(water.waterIn(run.id())).label()),
                 Cell.text(run.series()),
                 Cell.text(run.size().orElse("open")),

@@ -1,6 +1,8 @@
 package leat.report;
 
+import java.util.Locale;
 import leat.model.finding.Subject;
+import leat.model.id.Id;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
@@ -20,6 +22,15 @@ final class Words {
             return "at " + show(place.point().east(), units) + " east, "
                     + show(place.point().north(), units) + " north";
         }
+        if (subject instanceof Subject.Thing thing) {
+            return named(thing.id()) + (thing.field().isEmpty() ? "" : ", " + thing.field());
+        }
         return subject.toString();
+    }
+
+    /** Names the kind unless the name does so itself: "zone front", but "zone-3". */
+    static String named(Id id) {
+        String kind = id.kind();
+        return id.name().toLowerCase(Locale.ROOT).startsWith(kind) ? id.name() : kind + " " + id.name();
     }
 }
