@@ -131,7 +131,7 @@ final class DevicePainter {
         board.canvas()
                 .beginItem(
                         backflow.id() + ": backflow preventer " + backflow.device() + ", "
-                                + board.show(backflow.height()) + " above grade",
+                                + Words.small(backflow.height(), board.units()) + " above grade",
                         "All behind it is irrigation water.");
         Symbols.backflow(board.canvas(), x, y, downstream);
         board.canvas().endItem();

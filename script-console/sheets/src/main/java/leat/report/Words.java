@@ -3,11 +3,12 @@ package leat.report;
 import java.util.Locale;
 import leat.model.finding.Subject;
 import leat.model.id.Id;
+import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
 
-/** Figures and subjects as a person reads them on paper. */
+/** ReportFigures and subjects as a person reads them on paper. */
 final class Words {
 
     private Words() {}
@@ -15,6 +16,20 @@ final class Words {
     /** Rounded, in the yard's units, with a raised two where the unit is an area. */
     static String show(Quantity quantity, UnitSystem units) {
         return Units.show(quantity, units).replace("ft2", "ft²").replace("m2", "m²");
+    }
+
+    /** A short length, such as a depth or a height: whole inches or millimetres. */
+    static String small(Length length, UnitSystem units) {
+        return smallNumber(length, units) + " " + smallUnit(units);
+    }
+
+    static String smallNumber(Length length, UnitSystem units) {
+        return Long.toString(
+                Math.round(units == UnitSystem.US ? length.inInches() : length.inMillimetres()));
+    }
+
+    static String smallUnit(UnitSystem units) {
+        return units == UnitSystem.US ? "in" : "mm";
     }
 
     static String subject(Subject subject, UnitSystem units) {
