@@ -13,7 +13,7 @@ import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 
 /** What all painters of one sheet share: where they draw, at what scale, in which units, and who letters for them. */
-record Board(Canvas canvas, View view, UnitSystem units, Figures figures, Legend legend, Callouts callouts) {
+record Board(Canvas canvas, View view, UnitSystem units, ReportFigures figures, Legend legend, Callouts callouts) {
 
     double x(Point point) {
         return view.x(point.xM());

@@ -21,13 +21,13 @@ import org.jspecify.annotations.Nullable;
 final class Callouts {
 
     /** Which labels choose their place first. */
-    static final int DEVICES = 0;
+    static final int SURFACES = 0;
 
-    static final int HEADS = 1;
-    static final int ZONES = 2;
+    static final int DEVICES = 1;
+    static final int HEADS = 2;
     static final int NAMES = 3;
-    static final int SIZES = 4;
-    static final int FINDINGS = 5;
+    static final int FINDINGS = 4;
+    static final int SIZES = 5;
 
     private static final double FRAME_PAD_MM = 1.1;
 
@@ -138,9 +138,11 @@ final class Callouts {
         double y = box.top()
                 + (text.frame() == null ? 0.2 : FRAME_PAD_MM)
                 + text.lettering().capitalMm();
-        Lettering lettering = text.lettering().anchored(Lettering.Anchor.MIDDLE);
+        boolean list = text.lines().size() > 1;
+        double x = list ? box.left() + FRAME_PAD_MM : box.centreX();
+        Lettering lettering = text.lettering().anchored(list ? Lettering.Anchor.START : Lettering.Anchor.MIDDLE);
         for (String line : text.lines()) {
-            canvas.text(box.centreX(), y, line, text.frame() == null ? lettering.withHalo() : lettering);
+            canvas.text(x, y, line, text.frame() == null ? lettering.withHalo() : lettering);
             y += lettering.leadingMm();
         }
     }

@@ -131,7 +131,7 @@ final class DevicePainter {
         board.canvas()
                 .beginItem(
                         backflow.id() + ": backflow preventer " + backflow.device() + ", "
-                                + board.show(backflow.height()) + " above grade",
+                                + Words.small(backflow.height(), board.units()) + " above grade",
                         "All behind it is irrigation water.");
         Symbols.backflow(board.canvas(), x, y, downstream);
         board.canvas().endItem();
@@ -149,7 +149,8 @@ final class DevicePainter {
         double y = board.y(manifold.at());
         List<String> lines = new ArrayList<>();
         lines.add(manifold.id().name());
-        manifold.valves().forEach(valve -> lines.add(valve(valve)));
+        manifold.valves().stream().filter(valve -> !valve.spare()).forEach(valve -> lines.add(valve(valve)));
+        manifold.valves().stream().filter(ZoneValve::spare).forEach(valve -> lines.add(valve(valve)));
         board.canvas().beginItem("manifold " + String.join("\n", lines), "");
         Symbols.manifold(board.canvas(), x, y);
         board.canvas().endItem();
@@ -179,7 +180,7 @@ final class DevicePainter {
         Optional<Zone> zone = water.zones().stream()
                 .filter(one -> one.valve().equals(valve.id()))
                 .findFirst();
-        return valve.id() + ": " + zone.map(one -> "zone " + one.id()).orElse("no zone yet");
+        return valve.id() + ": " + zone.map(one -> Words.named(one.id())).orElse("no zone yet");
     }
 
     private void bib(HoseBib bib) {

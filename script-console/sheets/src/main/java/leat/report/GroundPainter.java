@@ -73,7 +73,7 @@ final class GroundPainter {
                         board.x(middle),
                         board.y(middle),
                         0,
-                        Callouts.NAMES,
+                        Callouts.SURFACES,
                         NAME);
     }
 

@@ -66,10 +66,18 @@ final class HeadPainter {
             ZoneStyle style = zones.getOrDefault(zone.id(), ZoneStyle.NONE);
             String key = "7" + (char) ('A' + row / 26) + (char) ('A' + row % 26);
             row++;
-            board.legend().add(key, "heads and arcs of zone " + zone.id() + ", valve " + zone.valve(), (c, box) -> {
-                c.shape(PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), style.arc());
-                c.shape(PenPath.circle(box.centreX(), box.centreY(), Symbols.HEAD_MM), Style.fill(style.colour()));
-            });
+            board.legend()
+                    .add(
+                            key,
+                            "heads and arcs of " + Words.named(zone.id()) + ", " + Words.named(zone.valve()),
+                            (c, box) -> {
+                                c.shape(
+                                        PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()),
+                                        style.arc());
+                                c.shape(
+                                        PenPath.circle(box.centreX(), box.centreY(), Symbols.HEAD_MM),
+                                        Style.fill(style.colour()));
+                            });
         }
     }
 
@@ -97,7 +105,8 @@ final class HeadPainter {
                                 : board.show(sector.arc().sweep()) + " clockwise from a bearing of "
                                         + board.show(sector.arc().start())))
                 .orElse("");
-        String zone = water.zoneOf(head.id()).map(one -> ", zone " + one.id()).orElse(", in no zone yet");
+        String zone =
+                water.zoneOf(head.id()).map(one -> ", " + Words.named(one.id())).orElse(", in no zone yet");
         return head.id() + ": " + HeadWords.shape(head) + throwing + zone + ", " + head.family()
                 + board.computed(head.id());
     }

@@ -105,7 +105,7 @@ final class HindrancePainter {
         double trunkMm = Math.max(0.8, board.view().mm(tree.trunk().metres() / 2));
         board.canvas()
                 .beginItem(
-                        tree.id() + ": tree, trunk " + board.show(tree.trunk()) + ", root zone "
+                        tree.id() + ": tree, trunk " + Words.small(tree.trunk(), board.units()) + ", root zone "
                                 + board.show(tree.rootZone()) + " around",
                         "Within the root zone a trench is dug by hand, if at all.");
         tree(board.canvas(), x, y, rootsMm, trunkMm);

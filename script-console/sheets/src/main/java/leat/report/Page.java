@@ -26,10 +26,10 @@ final class Page {
 
     private final Yard yard;
     private final CoverageResult coverage;
-    private final Figures figures;
+    private final ReportFigures figures;
     private final List<Sheet> sheets;
 
-    Page(Yard yard, CoverageResult coverage, Figures figures, List<Sheet> sheets) {
+    Page(Yard yard, CoverageResult coverage, ReportFigures figures, List<Sheet> sheets) {
         this.yard = yard;
         this.coverage = coverage;
         this.figures = figures;

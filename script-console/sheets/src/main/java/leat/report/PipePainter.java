@@ -2,6 +2,7 @@ package leat.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import leat.draw.Canvas;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
@@ -22,17 +23,20 @@ final class PipePainter {
 
     private final Board board;
     private final WaterSystem water;
+    private final SortedMap<PipeId, double[]> drawn;
 
     PipePainter(Board board, WaterSystem water) {
         this.board = board;
         this.water = water;
+        drawn = new PipeLines(board, water).drawn();
     }
 
     void draw() {
         Canvas canvas = board.canvas();
         canvas.beginLayer("laterals", "Laterals");
         for (Lateral lateral : water.laterals()) {
-            lateral.runs().forEach(run -> run(run, "lateral of " + lateral.zone(), LineWidth.W035, "laterals"));
+            lateral.runs()
+                    .forEach(run -> run(run, "lateral of " + Words.named(lateral.zone()), LineWidth.W035, "laterals"));
         }
         canvas.endLayer();
         canvas.beginLayer("main", "Main");
@@ -42,7 +46,7 @@ final class PipePainter {
 
     private void run(PipeRun run, String role, LineWidth width, String layer) {
         WaterStyle style = WaterStyle.of(water.waterIn(run.id()));
-        double[] xy = board.sheet(run.route().points());
+        double[] xy = drawn.getOrDefault(run.id(), board.sheet(run.route().points()));
         Canvas canvas = board.canvas();
         canvas.beginItem(title(run, role, style), "");
         pipe(canvas, xy, style, width, run);

@@ -42,18 +42,18 @@ final class PlanSheet {
     }
 
     private final Yard yard;
-    private final Figures figures;
+    private final ReportFigures figures;
     private final Content content;
     private final Bounds bounds;
 
-    private PlanSheet(Yard yard, Figures figures, Content content) {
+    private PlanSheet(Yard yard, ReportFigures figures, Content content) {
         this.yard = yard;
         this.figures = figures;
         this.content = content;
         bounds = extent(yard);
     }
 
-    static Drawing draw(Yard yard, Figures figures, Content content, String number) {
+    static Drawing draw(Yard yard, ReportFigures figures, Content content, String number) {
         PlanSheet sheet = new PlanSheet(yard, figures, content);
         SheetFit fit = sheet.fit(0);
         // The legend is known only when all is drawn; if the column is too low for it, draw on a larger sheet.

@@ -11,12 +11,19 @@ import leat.draw.Drawing;
 import leat.draw.SvgWriter;
 import leat.model.plan.Yard;
 
-/** Turns a plan and its results into files. */
+/** Turns a plan and its results into files. Writes nothing to a disk; the same input gives the same bytes. */
 public final class Report {
 
     private Report() {}
 
-    static SortedMap<String, byte[]> files(Yard yard, CoverageResult coverage, Figures figures) {
+    /**
+     * All files of the report by name: {@code report.html}, which holds everything; the sheets {@code plan.svg} and
+     * {@code coverage.svg}; the tables {@code heads.csv} and {@code pipes.csv}; and {@code findings.json}.
+     *
+     * @param coverage of this yard
+     * @param figures of this yard; what it leaves out stays open in the tables
+     */
+    public static SortedMap<String, byte[]> files(Yard yard, CoverageResult coverage, ReportFigures figures) {
         Drawing plan = PlanSheet.draw(yard, figures, new WaterPlan(yard), "1 of 2");
         Drawing map = PlanSheet.draw(yard, figures, new CoverageMap(yard, coverage), "2 of 2");
         List<Sheet> sheets = List.of(

@@ -31,9 +31,9 @@ final class Schedules {
     private final Yard yard;
     private final WaterSystem water;
     private final UnitSystem units;
-    private final Figures figures;
+    private final ReportFigures figures;
 
-    Schedules(Yard yard, Figures figures) {
+    Schedules(Yard yard, ReportFigures figures) {
         this.yard = yard;
         this.water = yard.water();
         this.units = yard.units();
@@ -62,8 +62,8 @@ final class Schedules {
                         Cell.text(valve.device()),
                         Cell.text(zone.map(one -> one.id().name()).orElse(valve.spare() ? "spare" : "none yet")),
                         zone.map(one -> Cell.count(one.heads().size())).orElse(Cell.UNKNOWN),
-                        zone.map(one -> figure(one.id(), Figures.FLOW)).orElse(Cell.UNKNOWN),
-                        zone.map(one -> figure(one.id(), Figures.RATE)).orElse(Cell.UNKNOWN),
+                        zone.map(one -> figure(one.id(), ReportFigures.FLOW)).orElse(Cell.UNKNOWN),
+                        zone.map(one -> figure(one.id(), ReportFigures.RATE)).orElse(Cell.UNKNOWN),
                         zone.map(one -> when(one.phase())).orElse(Cell.UNKNOWN)));
             }
         }
@@ -104,8 +104,8 @@ final class Schedules {
                             .map(one -> Cell.figure(one.arc().sweep(), units))
                             .orElse(Cell.UNKNOWN),
                     head instanceof DripLine line ? Cell.figure(line.path().length(), units) : Cell.UNKNOWN,
-                    figure(head.id(), Figures.PRESSURE),
-                    figure(head.id(), Figures.FLOW)));
+                    figure(head.id(), ReportFigures.PRESSURE),
+                    figure(head.id(), ReportFigures.FLOW)));
         }
         return new Table(columns, rows);
     }
@@ -129,7 +129,7 @@ final class Schedules {
         List<List<Cell>> rows = new ArrayList<>();
         water.main().runs().forEach(run -> rows.add(pipe(run, "main", feeds)));
         for (Lateral lateral : water.laterals()) {
-            lateral.runs().forEach(run -> rows.add(pipe(run, "zone " + lateral.zone(), feeds)));
+            lateral.runs().forEach(run -> rows.add(pipe(run, Words.named(lateral.zone()), feeds)));
         }
         return new Table(columns, rows);
     }
@@ -138,15 +138,15 @@ final class Schedules {
         return List.of(
                 text(run.id()),
                 Cell.text(part),
-                Cell.text(run.from().kind() + " " + run.from().name()),
+                Cell.text(Words.named(run.from())),
                 Cell.text(WaterStyle.of(water.waterIn(run.id())).label()),
                 Cell.text(run.series()),
                 Cell.text(run.size().orElse("open")),
                 Cell.figure(run.route().length(), units),
                 Cell.text(feeds.getOrDefault(run.id(), "")),
-                figure(run.id(), Figures.FLOW),
-                figure(run.id(), Figures.VELOCITY),
-                figure(run.id(), Figures.LOSS),
+                figure(run.id(), ReportFigures.FLOW),
+                figure(run.id(), ReportFigures.VELOCITY),
+                figure(run.id(), ReportFigures.LOSS),
                 Cell.text(run.existing() ? "existing" : "new"),
                 when(run.phase()));
     }
@@ -182,7 +182,7 @@ final class Schedules {
                             .map(pipe -> WaterStyle.of(water.waterIn(pipe)).label())
                             .orElse("")),
                     Cell.figure(bib.drawn(), units),
-                    figure(bib.id(), Figures.PRESSURE),
+                    figure(bib.id(), ReportFigures.PRESSURE),
                     Cell.text(bib.vacuumBreaker() ? "yes" : "no"),
                     Cell.figure(bib.at().east(), units),
                     Cell.figure(bib.at().north(), units),
@@ -195,7 +195,7 @@ final class Schedules {
         List<String> columns = List.of(
                 "trench",
                 head("length", Dimension.LENGTH),
-                head("depth", Dimension.LENGTH),
+                "depth, " + Words.smallUnit(units),
                 "holds",
                 "water",
                 "dug",
@@ -205,7 +205,7 @@ final class Schedules {
             rows.add(List.of(
                     text(trench.id()),
                     Cell.figure(trench.route().length(), units),
-                    Cell.figure(trench.depth(), units),
+                    new Cell(Words.smallNumber(trench.depth(), units), true),
                     Cell.text(String.join(
                             ", ", trench.contents().stream().map(PipeId::name).toList())),
                     Cell.text(waters(trench)),

@@ -45,7 +45,7 @@ final class TrenchPainter {
         String pipes = String.join(
                 ", ", trench.contents().stream().map(Object::toString).toList());
         return trench.id() + ": trench, " + board.show(trench.route().length()) + " long, "
-                + board.show(trench.depth()) + " deep" + (trench.byHand() ? ", dug by hand" : "")
+                + Words.small(trench.depth(), board.units()) + " deep" + (trench.byHand() ? ", dug by hand" : "")
                 + (pipes.isEmpty() ? "" : "\nholds " + pipes);
     }
 

@@ -48,7 +48,8 @@ final class WaterPlan implements PlanSheet.Content {
         if (!yard.terrain().services().isEmpty()) {
             notes.add("Have buried lines marked before digging; dig by hand near a mark.");
         }
-        notes.add("Symbols and breadths of lines are not to scale; places are.");
+        notes.add(
+                "Symbols and breadths of lines are not to scale; places are. Pipes in one trench are drawn side by side.");
         return notes;
     }
 }

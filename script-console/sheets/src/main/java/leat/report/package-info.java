@@ -3,7 +3,7 @@
  * programs.
  * <p>
  * Enter through {@link leat.report.Report}. Nothing is computed here and nothing is written to a disk: results come in,
- * named bytes go out, the same for the same plan. Figures are rounded here and nowhere before, in the yard's units.
+ * named bytes go out, the same for the same plan. ReportFigures are rounded here and nowhere before, in the yard's units.
  */
 @NullMarked
 package leat.report;

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -35,6 +36,7 @@ import leat.model.plan.Part;
 import leat.model.plan.Parts;
 import leat.model.plan.Yard;
 import leat.model.quantity.Pressure;
+import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -55,26 +57,27 @@ class ReportTest {
             Pressure.psi(17),
             "use the next size of pipe");
 
-    private static Figures figures() {
-        return new Figures(new TreeMap<>(), List.of(WEAK)).with(new HeadId("R7"), Figures.PRESSURE, Pressure.psi(17));
+    private static ReportFigures figures() {
+        SortedMap<String, Quantity> ofHead = new TreeMap<>(Map.of(ReportFigures.PRESSURE, Pressure.psi(17)));
+        return new ReportFigures(new TreeMap<>(Map.of(new HeadId("R7"), ofHead)), List.of(WEAK));
     }
 
     private static CoverageResult coverage(Yard yard) {
         return Coverage.run(StandingData.load("leat-1").siteOf(yard), CoverageParameters.defaults(), Progress.NONE);
     }
 
-    private static SortedMap<String, byte[]> files(Yard yard, Figures figures) {
+    private static SortedMap<String, byte[]> files(Yard yard, ReportFigures figures) {
         return Report.files(yard, coverage(yard), figures);
     }
 
-    private static String page(Yard yard, Figures figures) {
+    private static String page(Yard yard, ReportFigures figures) {
         return new String(files(yard, figures).get("report.html"), StandardCharsets.UTF_8);
     }
 
     @Test
     void theSamePlanGivesTheSameBytes() throws Exception {
         for (Yard yard : List.of(TernHill.yardByHand(), MillCroft.yardByHand())) {
-            Figures figures = yard.name().equals("Tern Hill") ? figures() : Figures.none();
+            ReportFigures figures = yard.name().equals("Tern Hill") ? figures() : ReportFigures.none();
             SortedMap<String, byte[]> once = files(yard, figures);
             SortedMap<String, byte[]> again = files(yard, figures);
             assertEquals(once.keySet(), again.keySet());
@@ -129,7 +132,7 @@ class ReportTest {
                                 .family("spray-2_4")
                                 .arc(180, 90)
                                 .radius(Parts.feet(8)));
-        SortedMap<String, byte[]> files = files(yard, Figures.none());
+        SortedMap<String, byte[]> files = files(yard, ReportFigures.none());
         String page = new String(files.get("report.html"), StandardCharsets.UTF_8);
         assertFalse(page.contains("<script"));
         assertFalse(page.contains("<img"));
@@ -158,7 +161,7 @@ class ReportTest {
 
     @Test
     void anEmptyYardHasAReportToo() {
-        String page = page(Yard.empty("Bare Ground", UnitSystem.METRIC), Figures.none());
+        String page = page(Yard.empty("Bare Ground", UnitSystem.METRIC), ReportFigures.none());
         assertTrue(page.contains("Bare Ground"));
         assertTrue(page.contains(Cautions.GENERAL));
     }
@@ -201,7 +204,7 @@ class ReportTest {
                     .radius(Parts.feet(8)));
         }
         Yard yard = Parts.yard("Crowd").with(parts.toArray(new Part[0]));
-        Drawing drawing = PlanSheet.draw(yard, Figures.none(), new WaterPlan(yard), "1 of 1");
+        Drawing drawing = PlanSheet.draw(yard, ReportFigures.none(), new WaterPlan(yard), "1 of 1");
         long lettered = drawing.marks().stream()
                 .filter(mark -> mark instanceof Mark.Text text && text.text().startsWith("crowd "))
                 .count();

@@ -1,0 +1,60 @@
+package leat.report;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import leat.model.finding.Finding;
+import leat.model.id.Id;
+import leat.model.quantity.Quantity;
+
+/**
+ * What calculations gave for the things of a plan, by the thing and the name of the figure. What is not there was not
+ * computed, and is left open in the tables.
+ *
+ * @param byId figures of a thing by their names, such as {@link #PRESSURE}
+ * @param findings of all calculations
+ */
+public record ReportFigures(SortedMap<Id, SortedMap<String, Quantity>> byId, List<Finding> findings) {
+
+    /** Of a head or a bib while it runs. */
+    public static final String PRESSURE = "pressure";
+
+    /** Of a head, a pipe or a zone while it runs. */
+    public static final String FLOW = "flow";
+
+    /** Of a pipe at its greatest flow. */
+    public static final String VELOCITY = "velocity";
+
+    /** Of pressure along a pipe at its greatest flow. */
+    public static final String LOSS = "loss";
+
+    /** Precipitation rate of a zone. */
+    public static final String RATE = "rate";
+
+    public ReportFigures {
+        SortedMap<Id, SortedMap<String, Quantity>> copy = new TreeMap<>();
+        byId.forEach((id, figures) -> copy.put(id, Collections.unmodifiableSortedMap(new TreeMap<>(figures))));
+        byId = Collections.unmodifiableSortedMap(copy);
+        findings = List.copyOf(findings);
+    }
+
+    /** Nothing was computed, nothing found. */
+    public static ReportFigures none() {
+        return new ReportFigures(new TreeMap<>(), List.of());
+    }
+
+    SortedMap<String, Quantity> of(Id id) {
+        return byId.getOrDefault(id, Collections.emptySortedMap());
+    }
+
+    /** Worst first, then by rule, then in the order in which they were found: so they are numbered everywhere. */
+    List<Finding> sorted() {
+        List<Finding> sorted = new ArrayList<>(findings);
+        sorted.sort(Comparator.comparing(Finding::severity)
+                .thenComparing(one -> one.rule().id()));
+        return sorted;
+    }
+}
