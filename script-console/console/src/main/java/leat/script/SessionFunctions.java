@@ -6,11 +6,15 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import leat.document.StandingData;
+import leat.document.YardDocument;
 import leat.model.plan.Outline;
 import leat.model.plan.Part;
 import leat.model.plan.Parts;
 import leat.model.plan.Path;
 import leat.model.plan.Place;
+import leat.model.plan.Site;
+import leat.model.plan.Yard;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /**
@@ -72,6 +76,16 @@ final class SessionFunctions {
     /** Heights of the ground as it will be, from a table of points. */
     public Part finishedLevels(String file) {
         return new PointTable(file, folder.read(file)).levels(true);
+    }
+
+    /** The yard of a document in the script's folder, such as {@code front.yard.json}. */
+    public Yard readYard(String file) {
+        return YardDocument.read(folder.read(file), file);
+    }
+
+    /** The yard on the standing tables of its edition: what calculations are given. */
+    public Site site(Yard yard) {
+        return StandingData.load(yard.edition()).siteOf(yard);
     }
 
     private Place[] points(String file, String name) {
