@@ -94,10 +94,7 @@ public final class YardDocument {
                 in.optional("water", new WaterSection(places)::read).orElse(WaterSystem.EMPTY),
                 in.list("trenches", new TrenchFields(places)::read),
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),
-                in.optional(
-                                "additions",
-                                new AdditionsSection(
-                                        places, () -> StandingData.load(edition).rules())::read)
+                in.optional("additions", new AdditionsSection(places, edition)::read)
                         .orElse(Additions.NONE)));
     }
 }

@@ -39,8 +39,8 @@ class VersionsTest {
                 "old.yard.json, line 80, column 21 (/water/laterals/0/pipes/0/from): the text 'V1' cannot stand here; in"
                         + " version 1 it must be text such as 'source street', 'pipe main' or 'valve V1'");
         refused(
-                version1().replace("\"soil\"", "\"sole\""),
-                "old.yard.json, line 23, column 9 (/terrain/surfaces/0/sole): a surface has no field 'sole'; it must be"
+                version1().replace("\"soil\"", "\"siol\""),
+                "old.yard.json, line 23, column 9 (/terrain/surfaces/0/siol): a surface has no field 'siol'; it must be"
                         + " one of id, kind, outline, holes, watering, soil, planting, phase; perhaps 'soil'");
         refused(
                 version1().replace("\"version\": 1", "\"version\": 2"),
