@@ -1,0 +1,100 @@
+package leat.calc.assess;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import leat.calc.coverage.CoverageResult;
+import leat.calc.hydraulics.Hydraulics;
+import leat.calc.hydraulics.HydraulicsParameters;
+import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.sizing.SizeReviewResult;
+import leat.calc.supply.SupplyResult;
+import leat.calc.trenching.TrenchReviewResult;
+import leat.calc.zoning.ZoneReviewResult;
+import leat.model.fault.InvalidValueException;
+import leat.model.fault.Nearest;
+import leat.model.finding.Finding;
+import leat.model.finding.Ledger;
+import leat.model.finding.Severity;
+import leat.model.finding.Subject;
+import leat.model.id.Id;
+import leat.model.id.NaturalOrder;
+import leat.model.plan.Site;
+import leat.model.plan.Yard;
+import leat.model.water.Head;
+import leat.model.water.HoseBib;
+
+/** Every result for one site, computed together. */
+public record Assessment(
+        Site site,
+        SupplyResult supply,
+        HydraulicsResult hydraulics,
+        SizeReviewResult sizes,
+        ZoneReviewResult zoning,
+        CoverageResult coverage,
+        TrenchReviewResult trenching) {
+
+    private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(Finding::severity)
+            .thenComparing(finding -> finding.rule().id())
+            .thenComparing(finding -> finding.subject().toString(), NaturalOrder::compare);
+
+    public Yard yard() {
+        return site.yard();
+    }
+
+    /** All findings: breaches first, then by rule, then by subject. */
+    public List<Finding> findings() {
+        return Stream.of(
+                        supply.findings(),
+                        hydraulics.findings(),
+                        sizes.findings(),
+                        zoning.findings(),
+                        coverage.findings(),
+                        trenching.findings())
+                .flatMap(List::stream)
+                .sorted(WORST_FIRST)
+                .toList();
+    }
+
+    public boolean hasBreach() {
+        return findings().stream().anyMatch(finding -> finding.severity() == Severity.BREACH);
+    }
+
+    /** The findings about that thing, any of its fields included. */
+    public List<Finding> findingsOf(Id id) {
+        return findings().stream()
+                .filter(finding -> finding.subject() instanceof Subject.Thing thing
+                        && thing.id().equals(id))
+                .toList();
+    }
+
+    /**
+     * How a figure came about, computed now by the same kernel; its last line equals the figure to the last bit.
+     *
+     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib
+     * @throws InvalidValueException if the thing has no such figure
+     */
+    public Ledger why(Id id, String figure) {
+        return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+    }
+
+    /** The same by name: a head's, or else a bib's. */
+    public Ledger why(String name, String figure) {
+        Stream<Id> ids = Stream.concat(
+                yard().water().heads().stream().map(Head::id),
+                yard().water().bibs().stream().map(HoseBib::id));
+        Optional<Id> found = ids.filter(id -> id.name().equals(name)).findFirst();
+        return why(found.orElseThrow(() -> unknown(name)), figure);
+    }
+
+    private InvalidValueException unknown(String name) {
+        List<String> names = Stream.concat(
+                        yard().water().heads().stream().map(head -> head.id().name()),
+                        yard().water().bibs().stream().map(bib -> bib.id().name()))
+                .toList();
+        String nearest =
+                Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
+        return new InvalidValueException("why", "name", "'" + name + "'", "the name of a head or a hose bib" + nearest);
+    }
+}
