@@ -73,7 +73,10 @@ final class DeviceLosses {
         if (power == 1) {
             return base;
         }
-        return power == FlowPower.EXPONENT ? FlowPower.of(base) : StrictMath.pow(base, power);
+        if (power == FlowPower.EXPONENT) {
+            return FlowPower.of(base);
+        }
+        return StrictMath.pow(power < 0 ? Math.max(base, RAMP_M3_PER_S) : base, power);
     }
 
     private int entry(int ofLink) {

@@ -1,7 +1,9 @@
 package leat.calc.sizing.internal;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The cheapest choice of a size for each pipe of a tree, so that each node has the head that it needs and no pipe is
@@ -76,7 +78,7 @@ public final class SizeChoice {
         return Optional.of(new Sizes(chosen(whole.neededM(best)), whole.price(best)));
     }
 
-    private static Front startAt(@org.jspecify.annotations.Nullable Front children, double neededHeadM) {
+    private static Front startAt(@Nullable Front children, double neededHeadM) {
         var own = new Front(1);
         own.add(neededHeadM, 0, 0, 0);
         return children == null ? own : Front.together(children, own);
@@ -94,7 +96,7 @@ public final class SizeChoice {
             ways[s] = upTo;
         }
         if (given[i] != FREE) {
-            java.util.Arrays.fill(ways, ways[given[i]]);
+            Arrays.fill(ways, ways[given[i]]);
         }
         return ways;
     }

@@ -1,0 +1,154 @@
+package leat.calc.hydraulics;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import leat.calc.hydraulics.internal.PipeLaw;
+import leat.model.catalog.HeadFamily;
+import leat.model.fault.UnfinishedException;
+import leat.model.finding.Citation;
+import leat.model.finding.Ledger;
+import leat.model.finding.Standing;
+import leat.model.finding.Step;
+import leat.model.finding.Subject;
+import leat.model.id.BibId;
+import leat.model.id.HeadId;
+import leat.model.plan.Site;
+import leat.model.quantity.Length;
+import leat.model.quantity.Pressure;
+import leat.model.quantity.Quantity;
+import leat.model.quantity.Ratio;
+import leat.model.water.Head;
+
+/** Writes the ledger of a place: the pressure at the source, each loss on the way, the rise, and what is left. */
+final class Explanation {
+
+    private static final Citation SUM = new Citation("sum of the lines above", Standing.RECOMPUTED);
+
+    private final Site site;
+    private final WaterPath path;
+
+    Explanation(Site site, WaterPath path) {
+        this.site = site;
+        this.path = path;
+        if (!path.solve(Pressure.ZERO)) {
+            throw new UnfinishedException(List.of("no pressures were found at which all parts of the path agree"));
+        }
+    }
+
+    Ledger head(HeadId id, String figure) {
+        Integer place = path.heads().get(id);
+        if (place == null) {
+            throw new AssertionError(id);
+        }
+        List<Step> steps = toPressure(place);
+        if (figure.equals("flow")) {
+            steps.add(flow(id, place));
+        }
+        return new Ledger(Subject.of(id), figure, steps);
+    }
+
+    Ledger bib(BibId id) {
+        return new Ledger(Subject.of(id), "pressure", toPressure(path.last()));
+    }
+
+    private List<Step> toPressure(int place) {
+        List<Integer> way = new ArrayList<>();
+        for (int here = place; here > 0; here = path.link(here).parent()) {
+            way.add(here);
+        }
+        Collections.reverse(way);
+        List<Step> steps = new ArrayList<>();
+        steps.add(new Step(
+                "pressure at source " + path.source().id().name() + " at rest",
+                "as stated",
+                List.of(),
+                path.source().staticPressure(),
+                new Citation("the yard", Standing.STATED)));
+        way.stream().filter(here -> isWorthALine(path.link(here))).forEach(here -> steps.add(loss(here)));
+        steps.add(rise(place));
+        steps.add(new Step("pressure that is left", "sum", List.of(), path.pressure(place), SUM));
+        return steps;
+    }
+
+    private static boolean isWorthALine(Link link) {
+        return link.friction() > 0 || link.minor() > 0 || link.isDevice();
+    }
+
+    private Step loss(int place) {
+        Link link = path.link(place);
+        List<Step.Input> inputs = new ArrayList<>();
+        inputs.add(new Step.Input("Q", path.flow(place)));
+        if (link.boreM() > 0) {
+            inputs.add(new Step.Input("d", new Length(link.boreM())));
+            inputs.add(new Step.Input("K", Ratio.of(lossFactor(link))));
+        }
+        if (link.lengthM() > 0) {
+            inputs.add(new Step.Input("L", new Length(link.lengthM())));
+            inputs.add(new Step.Input("C", Ratio.of(hazenWilliamsC(link))));
+        }
+        return new Step(text(link), formula(link), inputs, path.loss(place).times(-1), link.citation());
+    }
+
+    private static String text(Link link) {
+        String of = link.of() == null ? "" : link.of().name();
+        return switch (link.kind()) {
+            case SOURCE -> "fall at source " + of + " while the water is drawn";
+            case METER -> "meter of source " + of;
+            case BACKFLOW -> "backflow preventer " + of;
+            case PIPE -> "friction and fittings in pipe " + of;
+            case VALVE -> "zone valve " + of;
+            case HEAD -> "swing joint of head " + of;
+        };
+    }
+
+    private String formula(Link link) {
+        return switch (link.kind()) {
+            case SOURCE -> SourceLaw.formula(path.source());
+            case METER, BACKFLOW, VALVE -> "p0 + k · Q^n";
+            case PIPE -> "10.67 · L · Q^1.852 / (C^1.852 · d^4.8704) + K · v²/(2g)";
+            case HEAD -> "K · v²/(2g)";
+        };
+    }
+
+    /** Taken back from the coefficients that the solver has, so that the line shows what was computed with. */
+    private static double lossFactor(Link link) {
+        return link.minor() / PipeLaw.minorCoefficient(1, link.boreM());
+    }
+
+    private static double hazenWilliamsC(Link link) {
+        double atOne = PipeLaw.frictionCoefficient(link.lengthM(), link.boreM(), 1);
+        double c = StrictMath.pow(atOne / link.friction(), 1 / 1.852);
+        return Math.rint(c * 1e6) / 1e6;
+    }
+
+    private Step rise(int place) {
+        double riseM = path.link(place).elevationM() - path.sourceElevationM();
+        return new Step(
+                "rise from the source",
+                "- height · 999.1 kg/m³ · g",
+                List.of(new Step.Input("height", new Length(riseM))),
+                new Pressure(-riseM * PipeLaw.PASCALS_PER_M),
+                new Citation("weight of water at 15 °C", Standing.PUBLISHED));
+    }
+
+    private Step flow(HeadId id, int place) {
+        Head head = site.yard().water().head(id).orElseThrow();
+        HeadFamily family = site.catalog().head(head.family());
+        List<Step.Input> inputs = List.of(
+                input("p", path.pressure(place)),
+                input("reference pressure", family.pressure().reference()),
+                input("reference flow", family.referenceFlow(head)),
+                input("x", Ratio.of(family.jet().flowExponent())));
+        return new Step(
+                "flow of head family " + family.key(),
+                "reference flow · (p / reference pressure)^x",
+                inputs,
+                path.outletFlow(place),
+                family.citation());
+    }
+
+    private static Step.Input input(String name, Quantity value) {
+        return new Step.Input(name, value);
+    }
+}
