@@ -205,6 +205,11 @@ public final class Search {
                 better |= move(trial, i);
             }
             int before = trial.layout.size();
+            for (int i = 0; i < trial.layout.size(); i++) {
+                for (int j = i + 1; j < trial.layout.size() && spent < effort && !stops(); j++) {
+                    merge(trial, i, j);
+                }
+            }
             spare(trial.layout);
             better |= trial.layout.size() < before;
         }
@@ -239,6 +244,39 @@ public final class Search {
             layout.replace(index, best);
         }
         return best != null;
+    }
+
+    /** Puts one head in the place of two neighbours, if no reach is lost and it is worth it. */
+    private void merge(Trial trial, int first, int second) {
+        Layout layout = trial.layout;
+        Candidate a = layout.chosen().get(first);
+        Candidate b = layout.chosen().get(second);
+        if (a.awayM(b) > 0.75 * Math.max(a.radiusM(), b.radiusM())) {
+            return;
+        }
+        int missing = layout.missing();
+        double bestCost = layout.cost() - WORTH;
+        layout.remove(second);
+        @Nullable Candidate best = null;
+        for (Candidate to : trial.pool.candidates()) {
+            boolean between = to.awayM(a) + to.awayM(b) <= 1.5 * a.radiusM();
+            if (between && layout.isFree(to, first) && layout.missingWith(first, to) <= missing && spent < effort) {
+                spent++;
+                layout.replace(first, to);
+                double cost = layout.cost();
+                layout.replace(first, a);
+                if (cost < bestCost) {
+                    best = to;
+                    bestCost = cost;
+                }
+            }
+        }
+        if (best == null) {
+            layout.add(b);
+            swapBack(layout, second);
+        } else {
+            layout.replace(first, best);
+        }
     }
 
     private boolean stops() {
