@@ -42,7 +42,8 @@ final class Annealing {
 
     /** Works on {@code zones} and leaves the best partition met in it. */
     void improve(Zones zones, long moves, SplittableRandom random, BooleanSupplier stopped) {
-        if (nearCount == 0 || zones.count < 2) {
+        // Where no pipe has a length there is none to shorten.
+        if (nearCount == 0 || zones.count < 2 || zones.pipeM() == 0) {
             return;
         }
         int[] best = zones.zoneOf.clone();

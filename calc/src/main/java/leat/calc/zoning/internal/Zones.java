@@ -114,7 +114,11 @@ final class Zones {
     }
 
     double costM() {
-        double sum = problem.zoneCostM * usedCount();
+        return problem.zoneCostM * usedCount() + pipeM();
+    }
+
+    double pipeM() {
+        double sum = 0;
         for (int zone = 0; zone < count; zone++) {
             sum += lengthM[zone];
         }

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("reference")
 class ZoneSplitReferenceTest {
 
-    private static final long EFFORT = 600_000;
+    private static final long EFFORT = 2_000_000;
 
     /** Source: exhaustive search, confirmed by integer programming; heads of 3.2 to 0.9 gpm on a supply of 7 gpm. */
     @Test
