@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every relative link in README.md, DEVELOPERS.md and docs leads to a file that is there, and to a heading in it. */
 class LinksTest {
 
-    private static final Path ROOT = root();
+    private static final Path ROOT = Pages.root();
 
     @ParameterizedTest
     @MethodSource
@@ -106,14 +106,5 @@ class LinksTest {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
-    }
-
-    /** The folder of the whole project; tests start in the folder of their module. */
-    private static Path root() {
-        Path folder = Path.of("").toAbsolutePath();
-        while (!Files.isDirectory(folder.resolve("docs")) || !Files.exists(folder.resolve("model/pom.xml"))) {
-            folder = folder.getParent();
-        }
-        return folder;
     }
 }
