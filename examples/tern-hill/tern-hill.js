@@ -37,14 +37,15 @@ const site = yard("Tern Hill").units(US).with(
   manifold("back wall", at(58, 80)).on("irrigation main").spareValves("spare 1", "spare 2"),
   bib("south wall", at(62, 47)).on("side run"),
   bib("terrace", at(66, 80)).on("main"),
-  bib("court", at(89.5, 84)),
+  pipe("court branch", polyline(at(89.5, 80), at(89.5, 85))).from("main").series(plastic),
+  bib("court", at(89.5, 85)).on("court branch"),
   bib("kitchen", at(17, 78)),
 
   dripLine("raspberry line", polyline(at(4, 143.7), at(93, 129.2))).family("dripline-2_3-0_3"),
   bubbler("hornbeam 1", at(95, 61)).family("bubbler-0_5"), bubbler("hornbeam 2", at(96, 69)).family("bubbler-0_5"),
   bubbler("hornbeam 3", at(97, 77)).family("bubbler-0_5"), bubbler("hornbeam 4", at(98, 85)).family("bubbler-0_5"));
 
-const finished = plan(site, heads("multi-7_6", "multi-6_1", "spray-3_7"));
+const finished = plan(site, heads("multi-4_9", "multi-6_1", "spray-3_7").withMostHeads(8));
 const a = assess(finished);
 print(a.findings());
 report(finished);

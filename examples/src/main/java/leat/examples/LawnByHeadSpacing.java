@@ -63,9 +63,7 @@ public final class LawnByHeadSpacing {
     }
 
     private static Assessment planned(Site site, String family) {
-        PlannerParameters parameters = PlannerParameters.defaults();
-        PlannerParameters ofFamily =
-                parameters.withPlacement(parameters.placement().withFamilies(List.of(family)));
+        PlannerParameters ofFamily = PlannerParameters.defaults().withHeads(List.of(family));
         Yard plan = Planner.run(site, ofFamily, Progress.NONE).yard();
         return Assessor.run(site.with(plan), Progress.NONE);
     }

@@ -40,7 +40,8 @@ class RulesPageTest {
 
     private static SortedMap<String, String> rows() {
         SortedMap<String, String> rows = new TreeMap<>();
-        for (MatchResult row : ROW.matcher(Pages.read("docs/reference/rules.md")).results().toList()) {
+        for (MatchResult row :
+                ROW.matcher(Pages.read("docs/reference/rules.md")).results().toList()) {
             rows.put(row.group(1), row.group());
         }
         return rows;

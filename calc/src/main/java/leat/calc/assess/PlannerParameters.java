@@ -5,6 +5,8 @@ import leat.calc.sizing.SizingParameters;
 import leat.calc.trenching.TrenchingParameters;
 import leat.calc.zoning.ZoningParameters;
 import leat.model.fault.Require;
+import leat.model.quantity.Count;
+import leat.model.quantity.Flow;
 
 /** What the designer may choose, stage by stage. */
 public record PlannerParameters(
@@ -42,5 +44,20 @@ public record PlannerParameters(
 
     public PlannerParameters withSizing(SizingParameters one) {
         return new PlannerParameters(placement, zoning, trenching, one);
+    }
+
+    /** The choices that most yards make, without naming their stage: families of heads, by catalogue key. */
+    public PlannerParameters withHeads(List<String> families) {
+        return withPlacement(placement.withFamilies(families));
+    }
+
+    /** No zone has more heads than that. */
+    public PlannerParameters withMostHeads(int heads) {
+        return withZoning(zoning.withMostHeads(Count.of(heads)));
+    }
+
+    /** No zone draws more than that; without it the supply sets the limit. */
+    public PlannerParameters withMostFlow(Flow flow) {
+        return withZoning(zoning.withMostFlow(flow));
     }
 }
