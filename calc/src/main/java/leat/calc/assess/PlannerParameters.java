@@ -1,5 +1,6 @@
 package leat.calc.assess;
 
+import java.util.List;
 import leat.calc.placement.PlacementParameters;
 import leat.calc.sizing.SizingParameters;
 import leat.calc.trenching.TrenchingParameters;

@@ -46,7 +46,6 @@ final class SupplyCheck {
         water.pipes().forEach(this::checkRun);
         water.manifolds().forEach(this::checkManifold);
         water.zones().forEach(this::checkZone);
-        water.heads().forEach(this::checkHead);
         water.bibs().forEach(this::checkBib);
         return new SupplyResult(waters, findings);
     }
@@ -106,12 +105,6 @@ final class SupplyCheck {
                 find("water.backflow", id, ONE, "set a backflow preventer before the manifold");
             }
         });
-    }
-
-    private void checkHead(Head head) {
-        if (water.zoneOf(head.id()).isEmpty()) {
-            find("zoning.heads", head.id(), ONE, "plan the zones, or name it in one");
-        }
     }
 
     private void checkBib(HoseBib bib) {
