@@ -20,6 +20,7 @@ import leat.model.water.Head;
 import leat.model.water.HoseBib;
 import leat.model.water.Lateral;
 import leat.model.water.Manifold;
+import leat.model.water.PipeFeeds;
 import leat.model.water.PipeRun;
 import leat.model.water.Source;
 import leat.model.water.Water;
@@ -33,16 +34,18 @@ final class SupplyCheck {
 
     private final Site site;
     private final WaterSystem water;
+    private final PipeFeeds feeds;
     private final SortedMap<PipeId, Water> waters = new TreeMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
     SupplyCheck(Site site) {
         this.site = site;
         this.water = site.yard().water();
+        this.feeds = water.feeds();
     }
 
     SupplyResult result() {
-        water.pipes().forEach(run -> waters.put(run.id(), water.waterIn(run.id())));
+        water.pipes().forEach(run -> waters.put(run.id(), feeds.waterIn(run.id())));
         water.pipes().forEach(this::checkRun);
         water.manifolds().forEach(this::checkManifold);
         water.zones().forEach(this::checkZone);
@@ -54,7 +57,7 @@ final class SupplyCheck {
         if (run.size().isEmpty()) {
             find("pipe.size", run.id(), ONE, "plan its size, or state one");
         }
-        if (water.sourceOf(run.id()).isEmpty()) {
+        if (feeds.sourceOf(run.id()).isEmpty()) {
             find("water.supply", run.id(), ONE, "lead it back to a source");
         }
         upstreamPlace(run)
@@ -64,7 +67,7 @@ final class SupplyCheck {
     /** The place of what feeds the run that is nearest to its start. */
     private Optional<Point> upstreamPlace(PipeRun run) {
         if (run.from() instanceof PipeId pipe) {
-            return water.pipe(pipe)
+            return feeds.pipe(pipe)
                     .map(upstream -> upstream.route().nearest(run.route().start()));
         }
         if (run.from() instanceof SourceId source) {
@@ -78,7 +81,7 @@ final class SupplyCheck {
             find("water.supply", manifold.id(), ONE, "plan a pipe to it, or name the one that feeds it");
         }
         manifold.on()
-                .flatMap(water::pipe)
+                .flatMap(feeds::pipe)
                 .ifPresent(run -> checkGap(
                         manifold.id(), manifold.at(), run.route().nearest(manifold.at()), "set it on its pipe"));
         List<ValveId> used = water.zones().stream().map(Zone::valve).toList();
@@ -97,7 +100,7 @@ final class SupplyCheck {
         }
         lateral.get().heads().forEach((id, pipe) -> {
             Optional<Head> head = water.head(id);
-            Optional<PipeRun> run = water.pipe(pipe);
+            Optional<PipeRun> run = feeds.pipe(pipe);
             if (head.isPresent() && run.isPresent()) {
                 checkGap(id, head.get().at(), run.get().route().end(), "lead its pipe to it");
             }
@@ -112,7 +115,7 @@ final class SupplyCheck {
             find("water.supply", bib.id(), ONE, "plan a pipe to it, or name the one that feeds it");
         }
         bib.on()
-                .flatMap(water::pipe)
+                .flatMap(feeds::pipe)
                 .ifPresent(run -> checkGap(bib.id(), bib.at(), run.route().nearest(bib.at()), "lead a branch to it"));
         boolean drinking = bib.on().map(on -> waters.get(on) == Water.DRINKING).orElse(false);
         if (drinking && !bib.vacuumBreaker()) {
