@@ -1,6 +1,8 @@
 package leat.draw;
 
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses sheet and scale: the smallest sheet on which the ground fits at 1:100 (US: 1" = 10') or larger, and on that
@@ -54,21 +56,37 @@ public record SheetFit(Paper paper, boolean lying, Scale scale, Box frame, Box f
 
     /** The largest scale at which the ground fits on the given sheet, lying or upright; lying if both serve. */
     public static SheetFit on(Paper paper, boolean us, double leftM, double bottomM, double rightM, double topM) {
-        List<Scale> scales = us ? Scale.US : Scale.METRIC;
-        for (Scale scale : scales) {
-            for (boolean lying : new boolean[] {true, false}) {
-                Box frame = paper.inside(lying);
-                Box column = new Box(frame.right() - COLUMN_MM, frame.top(), frame.right(), frame.bottom());
-                Box field = new Box(frame.left(), frame.top(), column.left(), frame.bottom());
-                if (scale.mm(rightM - leftM) + 2 * CLEAR_MM <= field.width()
-                        && scale.mm(topM - bottomM) + 2 * CLEAR_MM <= field.height()) {
-                    View view = View.centred(scale, field, leftM, bottomM, rightM, topM);
-                    return new SheetFit(paper, lying, scale, frame, field, column, view);
-                }
+        for (Scale scale : us ? Scale.US : Scale.METRIC) {
+            SheetFit fit = at(scale, paper, leftM, bottomM, rightM, topM);
+            if (fit != null) {
+                return fit;
             }
         }
-        throw new IllegalArgumentException("sheet: the ground is " + (rightM - leftM) + " m by " + (topM - bottomM)
-                + " m; at " + scales.get(scales.size() - 1).text() + " it does not fit on " + paper.title());
+        for (double ratio = 1_000_000; Double.isFinite(ratio); ratio *= 10) {
+            Scale scale = new Scale(ratio, String.format(Locale.ROOT, "1:%.0f", ratio));
+            SheetFit fit = at(scale, paper, leftM, bottomM, rightM, topM);
+            if (fit != null) {
+                return fit;
+            }
+        }
+        throw new IllegalArgumentException(
+                "sheet: the ground is " + (rightM - leftM) + " m by " + (topM - bottomM) + " m; it must be finite");
+    }
+
+    /** The ground on this sheet at this scale, lying if both serve; null if it does not fit. */
+    private static @Nullable SheetFit at(
+            Scale scale, Paper paper, double leftM, double bottomM, double rightM, double topM) {
+        for (boolean lying : new boolean[] {true, false}) {
+            Box frame = paper.inside(lying);
+            Box column = new Box(frame.right() - COLUMN_MM, frame.top(), frame.right(), frame.bottom());
+            Box field = new Box(frame.left(), frame.top(), column.left(), frame.bottom());
+            if (scale.mm(rightM - leftM) + 2 * CLEAR_MM <= field.width()
+                    && scale.mm(topM - bottomM) + 2 * CLEAR_MM <= field.height()) {
+                View view = View.centred(scale, field, leftM, bottomM, rightM, topM);
+                return new SheetFit(paper, lying, scale, frame, field, column, view);
+            }
+        }
+        return null;
     }
 
     public double widthMm() {

@@ -24,8 +24,7 @@ final class Words {
     }
 
     static String smallNumber(Length length, UnitSystem units) {
-        return Long.toString(
-                Math.round(units == UnitSystem.US ? length.inInches() : length.inMillimetres()));
+        return Long.toString(Math.round(units == UnitSystem.US ? length.inInches() : length.inMillimetres()));
     }
 
     static String smallUnit(UnitSystem units) {

@@ -27,7 +27,7 @@ class SheetFitTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0.5, 3, 12, 40, 90, 400, 5_000})
+    @ValueSource(doubles = {0.5, 3, 12, 40, 90, 400, 5_000, 1e9})
     void theGroundStandsInsideTheField(double sizeM) {
         for (boolean us : new boolean[] {true, false}) {
             SheetFit fit = SheetFit.choose(us, 100, -50, 100 + sizeM, -50 + sizeM / 2);
