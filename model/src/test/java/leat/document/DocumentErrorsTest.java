@@ -131,7 +131,7 @@ class DocumentErrorsTest {
                 ", line 44, column 28 (/water/main/0/from/source): pipe main: from is 'road', which is not there; it must be the name of a source");
         refused(
                 with("\"contents\": [\"main\"]", "\"contents\": [\"spare\"]"),
-                ", line 105, column 102 (/trenches/0/contents/0): trench T1: contents is 'spare', which is not there; it must be pipes of the yard");
+                ", line 105, column 100 (/trenches/0/contents/0): trench T1: contents is 'spare', which is not there; it must be pipes of the yard");
         refused(
                 with("{\"position\": {\"heads\": [\"S2\"]}", "{\"position\": {\"heads\": [\"S3\"]}"),
                 ", line 107, column 38 (/planned/position/heads/0): plan: head is 'S3', which is not there; it must be a thing that can be planned; perhaps 'S1'");
@@ -196,7 +196,7 @@ class DocumentErrorsTest {
     void aFileThatWasCutOff() {
         refused(
                 GOOD.substring(0, GOOD.length() / 2),
-                ", line 56, column 14: the file ends before its last bracket; perhaps it was cut off");
+                ", line 56, column 15: the file ends before its last bracket; perhaps it was cut off");
         refused(
                 GOOD.substring(0, GOOD.indexOf("Schedule")),
                 ", line 46, column 24: the file ends before its last bracket; perhaps it was cut off");

@@ -3,6 +3,7 @@ package leat.model.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -85,8 +86,8 @@ public final class Units {
 
     /**
      * The figure as a document keeps it: in the usual unit of the system if a decimal of at most 12 digits reads back
-     * to the same double; else in any unit that does it with at most 6, such as the inches somebody typed; else in SI
-     * with as many digits as it takes.
+     * to the same double; else in the unit that does it in the shortest text of at most 6 digits, such as the inches
+     * somebody typed; else in SI with as many digits as it takes.
      */
     public static String write(Quantity quantity, UnitSystem system) {
         double si = quantity.si();
@@ -94,7 +95,7 @@ public final class Units {
         return shortly(si, usual, MOST_DIGITS)
                 .or(() -> Unit.of(quantity.dimension())
                         .flatMap(unit -> shortly(si, unit, MOST_DIGITS_ELSEWHERE).stream())
-                        .findFirst())
+                        .min(Comparator.comparingInt(String::length)))
                 .orElseGet(
                         () -> withSymbol(plain(new BigDecimal(Double.toString(si))), Unit.base(quantity.dimension())));
     }
