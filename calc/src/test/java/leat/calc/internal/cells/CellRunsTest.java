@@ -54,8 +54,7 @@ class CellRunsTest {
         CellRuns region = raster(ringsM);
         for (int row = 0; row < GRID.rows(); row++) {
             for (int column = 0; column < GRID.columns(); column++) {
-                double awayM =
-                        Segments.distanceToBorderM(GRID.centreXM(column), GRID.centreYM(row), ringsM);
+                double awayM = Segments.distanceToBorderM(GRID.centreXM(column), GRID.centreYM(row), ringsM);
                 boolean far = awayM > marginM;
                 assertEquals(far && region.contains(row, column), inside.contains(row, column));
                 assertEquals(far && !region.contains(row, column), outside.contains(row, column));
