@@ -38,7 +38,7 @@ class HydraulicsTest {
     }
 
     private static Yard usual() {
-        return SlopeYard.yard0(SlopeYard.street(60), true, 10);
+        return SlopeYard.yard0(SlopeYard.street(60), true, 0.5);
     }
 
     /**
@@ -163,7 +163,7 @@ class HydraulicsTest {
 
     @Test
     void weakSupplyLeavesHeadsBelowTheirLeastPressure() {
-        assertTrue(rules(run(SlopeYard.yard0(SlopeYard.street(42), true, 10))).contains("hydraulics.pressure.least"));
+        assertTrue(rules(run(SlopeYard.yard0(SlopeYard.street(36), true, 10))).contains("hydraulics.pressure.least"));
     }
 
     @Test

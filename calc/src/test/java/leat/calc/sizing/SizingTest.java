@@ -78,7 +78,7 @@ class SizingTest {
 
     @Test
     void weakSupplyIsSaid() {
-        Proposal proposal = plan(unsized(35));
+        Proposal proposal = plan(unsized(30));
         assertEquals(Status.PARTIAL, proposal.status());
         assertEquals(
                 List.of(
@@ -169,6 +169,8 @@ class SizingTest {
         assertEquals(empty, plan(empty).yard());
     }
 
+    /** Source: 20 gpm at most 5 ft/s needs a bore of 1.28 in by continuity; 1-1/4 in Schedule 40 has 1.380 in, ASTM D1785. */
+    @Tag("reference")
     @Test
     void biggerBibDrawGrowsItsPipe() {
         Yard yard = SlopeYard.yard0(
@@ -176,6 +178,6 @@ class SizingTest {
                 false,
                 5,
                 leat.model.plan.Parts.bib("second", at(25, 0)).on("service").draws(gpm(20)));
-        assertEquals("1-1/2 in", size(plan(yard).yard(), "service"));
+        assertEquals("1-1/4 in", size(plan(yard).yard(), "service"));
     }
 }
