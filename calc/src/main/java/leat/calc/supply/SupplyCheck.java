@@ -104,7 +104,7 @@ final class SupplyCheck {
             if (head.isPresent() && run.isPresent()) {
                 checkGap(id, head.get().at(), run.get().route().end(), "lead its pipe to it");
             }
-            if (waters.get(pipe) == Water.DRINKING) {
+            if (waters.get(pipe) == Water.DRINKING && feeds.sourceOf(pipe).isPresent()) {
                 find("water.backflow", id, ONE, "set a backflow preventer before the manifold");
             }
         });
