@@ -91,7 +91,8 @@ final class SessionFunctions {
     public void report(Yard yard, String folder) {
         if (!folder.matches("|[\\p{L}\\p{N}][\\p{L}\\p{N} _-]*")) {
             throw new ScriptMistake(
-                    "the folder of a report must be letters, digits, spaces, - and _; it is \"" + folder + "\"", "report");
+                    "the folder of a report must be letters, digits, spaces, - and _; it is \"" + folder + "\"",
+                    "report");
         }
         results.reported(folder, results.known(yard).orElseGet(() -> assess(yard)));
     }

@@ -24,8 +24,7 @@ public final class YardReport {
     /** All files by name; nothing is written. */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
         Yard yard = assessment.yard();
-        SortedMap<String, byte[]> files =
-                new TreeMap<>(Report.files(yard, assessment.coverage(), figures(assessment)));
+        SortedMap<String, byte[]> files = new TreeMap<>(Report.files(yard, assessment.coverage(), figures(assessment)));
         files.put(DOCUMENT, YardDocument.write(yard).getBytes(StandardCharsets.UTF_8));
         return Collections.unmodifiableSortedMap(files);
     }
@@ -46,9 +45,11 @@ public final class YardReport {
                 put(byId, bib, ReportFigures.PRESSURE, run.pressure());
             }
         });
-        assessment.yard().water().pipes().forEach(pipe -> hydraulics
-                .pipe(pipe.id())
-                .ifPresent(load -> {
+        assessment
+                .yard()
+                .water()
+                .pipes()
+                .forEach(pipe -> hydraulics.pipe(pipe.id()).ifPresent(load -> {
                     put(byId, pipe.id(), ReportFigures.FLOW, load.flow());
                     put(byId, pipe.id(), ReportFigures.VELOCITY, load.velocity());
                     put(byId, pipe.id(), ReportFigures.LOSS, load.loss());
