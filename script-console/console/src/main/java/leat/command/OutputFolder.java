@@ -8,9 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.regex.Pattern;
@@ -123,11 +121,5 @@ final class OutputFolder {
             return exists.getFile() + " is there already and is no folder";
         }
         return String.valueOf(failure.getMessage());
-    }
-
-    /** The names as one line for the user. */
-    static String list(SortedMap<String, byte[]> files) {
-        List<String> names = new ArrayList<>(files.keySet());
-        return String.join(", ", names);
     }
 }

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import leat.document.FindingsDocument;
 import leat.model.fault.InvalidValueException;
 import leat.script.ScriptHost;
 import leat.script.ScriptOutcome;
@@ -51,19 +50,10 @@ final class RunCommand implements Callable<Integer> {
         ScriptRequest request = ScriptRequest.of(script).withSettings(settings).withLimit(limit());
         ScriptOutcome outcome = ScriptRunner.ofLeat().run(request, host(terminal));
         terminal.clearProgress();
-        if (!outcome.files().isEmpty()) {
-            new OutputFolder(out).write(outcome.files());
-        }
-        outcome.yard()
-                .ifPresent(yard -> terminal.result(
-                        common.json()
-                                ? FindingsDocument.write(yard, outcome.findings())
-                                        .stripTrailing()
-                                : new Summary(yard, outcome.findings(), terminal).text()));
-        if (!outcome.files().isEmpty()) {
-            terminal.message("written to " + out + ": " + OutputFolder.list(outcome.files()));
-        }
-        return (Summary.hasBreach(outcome.findings()) ? Exit.BREACH : Exit.FINE).code();
+        Ending ending = new Ending(common, terminal);
+        ending.write(out, outcome.files());
+        outcome.yard().ifPresent(yard -> ending.show(yard, outcome.assessment()));
+        return ending.code(outcome.assessment());
     }
 
     /** With {@code --json} the result is for a program, so what the script prints goes to the messages. */
@@ -76,6 +66,11 @@ final class RunCommand implements Callable<Integer> {
                 } else {
                     terminal.result(text);
                 }
+            }
+
+            @Override
+            public void note(String text) {
+                terminal.message("leat: " + text);
             }
 
             @Override

@@ -2,10 +2,14 @@ package leat.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import leat.calc.assess.Assessment;
+import leat.calc.hydraulics.ZoneRun;
 import leat.model.finding.Finding;
 import leat.model.finding.Severity;
 import leat.model.plan.Yard;
 import leat.model.quantity.UnitSystem;
+import leat.model.quantity.Units;
 import leat.model.water.Zone;
 import leat.script.PlainText;
 
@@ -16,12 +20,14 @@ final class Summary {
     private static final int MOST_LISTED = 10;
 
     private final Yard yard;
+    private final Optional<Assessment> assessment;
     private final List<Finding> findings;
     private final Terminal terminal;
 
-    Summary(Yard yard, List<Finding> findings, Terminal terminal) {
+    Summary(Yard yard, Optional<Assessment> assessment, Terminal terminal) {
         this.yard = yard;
-        this.findings = findings;
+        this.assessment = assessment;
+        this.findings = assessment.map(Assessment::findings).orElse(List.of());
         this.terminal = terminal;
     }
 
@@ -30,13 +36,20 @@ final class Summary {
         lines.add(PlainText.text(yard, yard.units()));
         for (Zone zone : yard.water().zones()) {
             lines.add("  zone " + zone.id().name() + ": "
-                    + PlainText.counted(zone.heads().size(), "head"));
+                    + PlainText.counted(zone.heads().size(), "head") + flow(zone));
         }
         lines.add(counts());
         for (Severity severity : Severity.values()) {
             addFindings(severity, lines);
         }
         return String.join("\n", lines);
+    }
+
+    private String flow(Zone zone) {
+        ZoneRun run = assessment.isEmpty()
+                ? null
+                : assessment.get().hydraulics().zones().get(zone.id());
+        return run == null || run.heads().isEmpty() ? "" : ", " + Units.show(run.flow(), yard.units());
     }
 
     /** {@code 1 breach, 2 cautions, 7 notes}, or that nothing was found. */
@@ -47,6 +60,9 @@ final class Summary {
             if (count > 0) {
                 counts.add(PlainText.counted(count, severity.label()));
             }
+        }
+        if (assessment.isEmpty()) {
+            return "not assessed";
         }
         return counts.isEmpty() ? "nothing found against the plan" : String.join(", ", counts);
     }
@@ -80,9 +96,5 @@ final class Summary {
             case CAUTION -> terminal.yellow(severity.label());
             case NOTE -> severity.label();
         };
-    }
-
-    static boolean hasBreach(List<Finding> findings) {
-        return findings.stream().anyMatch(finding -> finding.severity() == Severity.BREACH);
     }
 }

@@ -1,7 +1,12 @@
 package leat.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.Map;
+import leat.calc.Progress;
+import leat.calc.assess.Assessment;
+import leat.calc.assess.Assessor;
+import leat.document.YardFile;
 
 /**
  * Where the program talks: results on one stream, messages on another. Colour and news of progress go to a person at a
@@ -63,6 +68,23 @@ final class Terminal {
             messages.flush();
             shown = "";
         }
+    }
+
+    /** Assesses the yard of a document, with news of how far it is. */
+    Assessment assess(Path file) {
+        Assessment assessment = Assessor.run(YardFile.loadSite(file), new Progress() {
+            @Override
+            public boolean stopped() {
+                return false;
+            }
+
+            @Override
+            public void at(double fraction, String what) {
+                progress(fraction, what);
+            }
+        });
+        clearProgress();
+        return assessment;
     }
 
     String red(String text) {

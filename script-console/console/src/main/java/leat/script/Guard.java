@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import leat.calc.Progress;
 import org.graalvm.polyglot.Context;
 import org.jspecify.annotations.Nullable;
 
@@ -54,6 +55,21 @@ final class Guard {
 
     boolean stopped() {
         return cause != Cause.NONE;
+    }
+
+    /** How calculations learn that they should stop; news goes on to the host. */
+    Progress progress(ScriptHost host) {
+        return new Progress() {
+            @Override
+            public boolean stopped() {
+                return Guard.this.stopped();
+            }
+
+            @Override
+            public void at(double fraction, String what) {
+                host.progress(fraction, what);
+            }
+        };
     }
 
     /**

@@ -1,6 +1,9 @@
 package leat.script;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import leat.model.finding.Finding;
@@ -8,7 +11,9 @@ import leat.model.finding.Ledger;
 import leat.model.finding.Step;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
+import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
+import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
 
@@ -70,13 +75,45 @@ public final class PlainText {
         String advice = finding.advice().isEmpty() ? "" : "; " + finding.advice();
         return finding.severity().label() + ": " + finding.subject() + ": "
                 + finding.rule().title() + ": "
-                + Units.show(finding.measured(), units) + ", limit "
+                + measured(finding, units) + ", limit "
                 + finding.rule().side().label() + " " + Units.show(finding.limit(), units) + advice;
+    }
+
+    /** For the inputs of a formula, which may be small: bores in inches or millimetres, pure numbers as such. */
+    private static String fine(Quantity quantity, UnitSystem units) {
+        if (quantity instanceof Ratio ratio) {
+            return shortest(ratio.value());
+        }
+        if (quantity instanceof Length length && Math.abs(length.inFeet()) < 1) {
+            return units == UnitSystem.US
+                    ? String.format(Locale.ROOT, "%.3f in", length.inInches())
+                    : String.format(Locale.ROOT, "%.1f mm", length.inMillimetres());
+        }
+        return Units.show(quantity, units);
+    }
+
+    private static String shortest(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(5))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** The measured figure; with more digits where rounding would make it the very limit that it misses. */
+    private static String measured(Finding finding, UnitSystem units) {
+        String shown = Units.show(finding.measured(), units);
+        boolean hidden = shown.equals(Units.show(finding.limit(), units))
+                && finding.measured().si() != finding.limit().si();
+        return !hidden
+                ? shown
+                : finding.measured() instanceof Ratio ratio
+                        ? shortest(ratio.value() * 100) + " %"
+                        : Units.write(finding.measured(), units);
     }
 
     private static String step(Step step, UnitSystem units) {
         String inputs = step.inputs().stream()
-                .map(input -> input.name() + " = " + Units.show(input.value(), units))
+                .map(input -> input.name() + " = " + fine(input.value(), units))
                 .collect(Collectors.joining(", "));
         return step.text() + ": " + Units.show(step.value(), units) + "   " + step.formula()
                 + (inputs.isEmpty() ? "" : " with " + inputs) + "   [" + step.citation() + "]";

@@ -66,7 +66,7 @@ public final class ScriptRunner {
                 .buildLiteral();
         Settings settings = new Settings(request.settings());
         Guard guard = new Guard(request.limit());
-        SessionFunctions session = new SessionFunctions(settings, folder, host);
+        SessionFunctions session = new SessionFunctions(settings, folder, host, guard.progress(host));
         Prelude prelude = new Prelude(surface, vocabulary, session);
         Views views = new Views(surface, prelude.examples());
         SortedMap<String, Object> bindings = prelude.bindings(views);

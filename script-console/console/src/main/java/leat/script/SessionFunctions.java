@@ -2,10 +2,15 @@ package leat.script;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import leat.calc.Progress;
+import leat.calc.Proposal;
+import leat.calc.assess.Assessment;
+import leat.calc.assess.Assessor;
+import leat.calc.assess.Planner;
+import leat.calc.assess.PlannerParameters;
 import leat.document.StandingData;
 import leat.document.YardDocument;
 import leat.model.plan.Outline;
@@ -26,11 +31,14 @@ final class SessionFunctions {
     private final Settings settings;
     private final ScriptFolder folder;
     private final ScriptHost host;
+    private final Progress progress;
+    private final Results results = new Results();
 
-    SessionFunctions(Settings settings, ScriptFolder folder, ScriptHost host) {
+    SessionFunctions(Settings settings, ScriptFolder folder, ScriptHost host, Progress progress) {
         this.settings = settings;
         this.folder = folder;
         this.host = host;
+        this.progress = progress;
     }
 
     SortedMap<String, Object> bindings(Views views) {
@@ -45,7 +53,48 @@ final class SessionFunctions {
     }
 
     ScriptOutcome outcome() {
-        return new ScriptOutcome(Optional.empty(), List.of(), new TreeMap<>());
+        return results.outcome();
+    }
+
+    /** The yard with all that is not given planned: heads, zones, trenches, pipes, sizes. */
+    public Yard plan(Yard yard) {
+        return plan(yard, PlannerParameters.defaults());
+    }
+
+    /** The same with choices of the designer, such as {@code heads("spray-3_7")}. */
+    public Yard plan(Yard yard, PlannerParameters choices) {
+        Proposal proposal = Planner.run(site(yard), choices, progress);
+        proposal.reasons().forEach(reason -> host.note(reason.subject() + ": " + reason.text()));
+        results.planned(proposal.yard());
+        return proposal.yard();
+    }
+
+    /** The choice of the planner's heads: keys of families in the catalogue, the best first. */
+    public PlannerParameters heads(String... families) {
+        PlannerParameters usual = PlannerParameters.defaults();
+        return usual.withPlacement(usual.placement().withFamilies(List.of(families)));
+    }
+
+    /** Every result and finding of a yard as it stands. */
+    public Assessment assess(Yard yard) {
+        Assessment assessment = Assessor.run(site(yard), progress);
+        results.assessed(assessment);
+        return assessment;
+    }
+
+    /** Puts drawings, tables and findings into the output folder when the script has run to its end. */
+    public void report(Yard yard) {
+        report(yard, "");
+    }
+
+    /** The same in a folder of its own within the output folder, for one of several yards. */
+    public void report(Yard yard, String folder) {
+        if (!folder.matches("|[\\p{L}\\p{N}][\\p{L}\\p{N} _-]*")) {
+            throw new ScriptMistake(
+                    "the folder of a report must be letters, digits, spaces, - and _; it is \"" + folder + "\"",
+                    "report");
+        }
+        results.reported(folder, results.known(yard).orElseGet(() -> assess(yard)));
     }
 
     /** What {@code --set name=value} states, read as the same kind of thing as {@code otherwise}, else that. */

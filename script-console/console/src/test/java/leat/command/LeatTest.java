@@ -1,6 +1,7 @@
 package leat.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -8,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -136,5 +138,92 @@ class LeatTest {
     void aScriptThatTakesTooLongIsStopped() throws IOException {
         assertEquals(3, run("while (true) {}", "--timeout", "0.2"));
         assertTrue(messages().startsWith("leat: garden.js:1:1: stopped: the script ran longer than 0.2 s"), messages());
+    }
+
+    private static final String PLOT = """
+            const y = yard("Plot").with(
+              lawn("lawn", rectangle(at(0, 0), feet(15), feet(15))).soil("loam"),
+              mains("street", at(-8, -8)).staticPressure(psi(%d)).flowTest(gpm(15), psi(%d)),
+              pipe("main", polyline(at(-8, -8), at(-3, -3))).from("street").series("PVC Schedule 40").size("3/4 in"),
+              backflow("garden").on("main").device("bfp-pvb-3_4").height(inches(18)),
+              manifold("box", at(-3, -3)).on("main").valves("V1").device("valve-3_4"));
+            const p = plan(y, heads("spray-4_6"));
+            report(p);
+            """;
+
+    private Path out() {
+        return folder.resolve("out");
+    }
+
+    @Test
+    void aPlanThatCanBeBuiltIsReported() throws IOException {
+        assertEquals(0, run(PLOT.formatted(60, 50), "--out", out().toString()), messages());
+        assertTrue(
+                out.toString().startsWith("Plot: 1 zone, 4 heads, 0 hose bibs\n  zone zone-1: 4 heads, "),
+                out.toString());
+        for (String name : List.of("report.html", "plan.svg", "heads.csv", "plan.yard.json")) {
+            assertTrue(Files.size(out().resolve(name)) > 0, name);
+        }
+        assertTrue(messages().contains("written to out: "), messages());
+    }
+
+    @Test
+    void aPlanWithABreachGivesOne() throws IOException {
+        assertEquals(1, run(PLOT.formatted(20, 8), "--out", out().toString()), out + messages());
+        assertTrue(out.toString().contains("\n  breach: "), out.toString());
+    }
+
+    @Test
+    void aDocumentIsAssessedAsItsScriptWas() throws IOException {
+        assertEquals(1, run(PLOT.formatted(20, 8), "--out", out().toString()));
+        String first = out.toString();
+        out.getBuffer().setLength(0);
+        String document = out().resolve("plan.yard.json").toString();
+        assertEquals(1, leat.execute("assess", document));
+        assertEquals(first, out.toString());
+    }
+
+    @Test
+    void aReportOfADocumentIsTheReportOfItsScript() throws IOException {
+        assertEquals(0, run(PLOT.formatted(60, 50), "--out", out().toString()));
+        Path again = folder.resolve("again");
+        assertEquals(0, leat.execute("report", out().resolve("plan.yard.json").toString(), "--out", again.toString()));
+        try (var files = Files.list(out())) {
+            for (Path file : files.toList()) {
+                assertEquals(-1, Files.mismatch(file, again.resolve(file.getFileName())), file.toString());
+            }
+        }
+    }
+
+    @Test
+    void withJsonTheResultIsJsonAndNothingElse() throws IOException {
+        assertEquals(0, run(PLOT.formatted(60, 50) + "print('by the way');", "--json", "--out", out().toString()));
+        assertTrue(out.toString().startsWith("{") && out.toString().endsWith("}\n"), out.toString());
+        assertTrue(out.toString().contains("\"leat-findings\""), out.toString());
+        assertTrue(messages().contains("by the way"), messages());
+    }
+
+    @Test
+    void aScriptThatFailsAfterItsReportWritesNothing() throws IOException {
+        assertEquals(3, run(PLOT.formatted(60, 50) + "fail();", "--out", out().toString()));
+        assertFalse(Files.exists(out()));
+    }
+
+    @Test
+    void twoReportsNeedFoldersOfTheirOwn() throws IOException {
+        assertEquals(0, run(PLOT.formatted(60, 50) + "report(y, 'as found');", "--out", out().toString()), messages());
+        assertTrue(Files.exists(out().resolve("as found/report.html")));
+        assertEquals(3, run(PLOT.formatted(60, 50) + "report(y);", "--out", out().toString()));
+        assertTrue(messages().contains("a report was made there already"), messages());
+        assertEquals(3, run(PLOT.formatted(60, 50) + "report(y, '../x');", "--out", out().toString()));
+        assertTrue(messages().contains("the folder of a report must be letters"), messages());
+    }
+
+    @Test
+    void aDocumentThatIsNoneIsWrongInput() throws IOException {
+        Path file = Files.writeString(folder.resolve("bad.yard.json"), "{\"format\": \"leat-yard\", ");
+        assertEquals(2, leat.execute("assess", file.toString()));
+        assertTrue(messages().startsWith("leat: bad.yard.json, line 1"), messages());
+        assertEquals("", out.toString());
     }
 }

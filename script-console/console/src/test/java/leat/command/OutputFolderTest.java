@@ -66,8 +66,8 @@ class OutputFolderTest {
     void whenOneFileCannotBeWrittenNoneIs() throws IOException {
         Files.writeString(folder.resolve("heads.csv"), "old");
         Files.createDirectories(folder.resolve("report.html/full"));
-        LeatException failure =
-                assertThrows(LeatException.class, () -> new OutputFolder(folder).write(files("heads.csv", "report.html")));
+        LeatException failure = assertThrows(
+                LeatException.class, () -> new OutputFolder(folder).write(files("heads.csv", "report.html")));
         assertTrue(failure.getMessage().endsWith("report.html is a folder"), failure.getMessage());
         assertEquals(List.of("heads.csv"), names());
         assertEquals("old", Files.readString(folder.resolve("heads.csv")));
@@ -106,7 +106,8 @@ class OutputFolderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"../plan.svg", "/plan.svg", "a/../../plan.svg", "", ".", "a//b", ".hidden", "a\u0000b", "a\nb"})
+    @ValueSource(
+            strings = {"../plan.svg", "/plan.svg", "a/../../plan.svg", "", ".", "a//b", ".hidden", "a\u0000b", "a\nb"})
     void namesThatLeadElsewhereAreADefect(String name) {
         assertThrows(IllegalArgumentException.class, () -> new OutputFolder(folder).write(files(name)));
     }

@@ -56,8 +56,13 @@ final class Trial {
         }
 
         @Override
+        public void note(String text) {
+            printed.add("note: " + text);
+        }
+
+        @Override
         public void progress(double fraction, String what) {
-            printed.add(what);
+            // how far a calculation is depends on its inside
         }
     }
 }
