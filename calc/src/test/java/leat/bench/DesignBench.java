@@ -1,7 +1,6 @@
 package leat.bench;
 
 import java.util.List;
-import leat.calc.hydraulics.internal.PipeLaw;
 import leat.calc.hydraulics.internal.TreeSolver;
 import leat.calc.internal.cells.CellGrid;
 import leat.calc.internal.cells.CellRuns;
@@ -10,6 +9,7 @@ import leat.calc.internal.cells.Evenness;
 import leat.calc.internal.cells.HeadArrays;
 import leat.calc.internal.cells.RegionRaster;
 import leat.calc.internal.cells.Wetting;
+import leat.calc.internal.pipes.PipeLaw;
 import tools.jackson.databind.JsonNode;
 
 /** A thousand whole designs: pressures and flows, coverage at 0.5 m, price. */

@@ -1,6 +1,6 @@
 package leat.bench;
 
-import leat.calc.hydraulics.internal.PipeLaw;
+import leat.calc.internal.pipes.PipeLaw;
 import tools.jackson.databind.JsonNode;
 
 /**

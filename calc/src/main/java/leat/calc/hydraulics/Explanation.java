@@ -3,7 +3,7 @@ package leat.calc.hydraulics;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import leat.calc.hydraulics.internal.PipeLaw;
+import leat.calc.internal.pipes.PipeLaw;
 import leat.model.catalog.HeadFamily;
 import leat.model.fault.UnfinishedException;
 import leat.model.finding.Citation;

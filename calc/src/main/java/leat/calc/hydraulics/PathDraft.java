@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import leat.calc.hydraulics.internal.PipeLaw;
+import leat.calc.internal.pipes.PipeLaw;
 import leat.model.catalog.Device;
 import leat.model.catalog.PipeSpec;
 import leat.model.finding.Citation;

@@ -1,6 +1,6 @@
 package leat.calc.hydraulics;
 
-import leat.calc.hydraulics.internal.PipeLaw;
+import leat.calc.internal.pipes.PipeLaw;
 import leat.model.finding.Citation;
 import leat.model.finding.Standing;
 import leat.model.water.FlowTest;

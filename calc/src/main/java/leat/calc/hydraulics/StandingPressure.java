@@ -3,7 +3,7 @@ package leat.calc.hydraulics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
-import leat.calc.hydraulics.internal.PipeLaw;
+import leat.calc.internal.pipes.PipeLaw;
 import leat.model.finding.Finding;
 import leat.model.finding.Rule;
 import leat.model.finding.Subject;

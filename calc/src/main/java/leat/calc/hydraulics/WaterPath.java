@@ -2,8 +2,8 @@ package leat.calc.hydraulics;
 
 import java.util.List;
 import java.util.SortedMap;
-import leat.calc.hydraulics.internal.PipeLaw;
 import leat.calc.hydraulics.internal.TreeSolver;
+import leat.calc.internal.pipes.PipeLaw;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.PressureRange;
 import leat.model.id.HeadId;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import leat.calc.hydraulics.internal.PipeLaw;
+import leat.calc.internal.pipes.PipeLaw;
 import leat.model.catalog.PressureRange;
 import leat.model.finding.Reason;
 import leat.model.finding.Subject;

@@ -7,7 +7,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import leat.calc.hydraulics.internal.PipeLaw;
+import leat.calc.internal.pipes.PipeLaw;
 import leat.calc.sizing.internal.SizeChoice;
 import leat.model.catalog.PipeSpec;
 import leat.model.finding.Reason;

@@ -1,6 +1,7 @@
 package leat.calc.hydraulics.internal;
 
 import java.util.Arrays;
+import leat.calc.internal.pipes.FlowPower;
 
 /**
  * Losses beside friction on a few links: fittings (k2 · q²) and devices such as meter, backflow preventer, filter or

@@ -1,5 +1,7 @@
 package leat.calc.hydraulics.internal;
 
+import leat.calc.internal.pipes.FlowPower;
+
 /**
  * Brings a tree near its solution where plain Newton steps go back and forth: outlets that fall dry, devices that hold
  * the water back.

@@ -1,5 +1,7 @@
 package leat.calc.hydraulics.internal;
 
+import leat.calc.internal.pipes.FlowPower;
+import leat.calc.internal.pipes.PipeLaw;
 import org.jspecify.annotations.Nullable;
 
 /**

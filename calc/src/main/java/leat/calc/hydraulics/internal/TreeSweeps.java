@@ -1,5 +1,7 @@
 package leat.calc.hydraulics.internal;
 
+import leat.calc.internal.pipes.FlowPower;
+
 /**
  * The loops of a Newton step, each over parallel arrays with one entry a node (entry 0 is the source, entry i also
  * stands for the link that feeds node i). Heads in metres, flows in m³/s; nothing is allocated.

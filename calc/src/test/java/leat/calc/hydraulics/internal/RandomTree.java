@@ -1,6 +1,7 @@
 package leat.calc.hydraulics.internal;
 
 import java.util.Random;
+import leat.calc.internal.pipes.PipeLaw;
 
 /** A made-up tree of pipes with every kind of outlet and device; the seed says which. Laws are written out plainly. */
 final class RandomTree {

@@ -1,4 +1,4 @@
-package leat.calc.hydraulics.internal;
+package leat.calc.internal.pipes;
 
 /**
  * x^0.852, the power behind the Hazen–Williams law, to 7e-16 of its value.
@@ -11,7 +11,7 @@ package leat.calc.hydraulics.internal;
 public final class FlowPower {
 
     /** Exponent of the flow in the law of Hazen and Williams, less one. */
-    static final double EXPONENT = 0.852;
+    public static final double EXPONENT = 0.852;
 
     private static final int LEAST_EXPONENT = -64;
     private static final int MOST_EXPONENT = 63;

@@ -1,4 +1,4 @@
-package leat.calc.hydraulics.internal;
+package leat.calc.internal.pipes;
 
 import java.io.IOException;
 import java.util.List;

@@ -1,4 +1,4 @@
-package leat.calc.hydraulics.internal;
+package leat.calc.internal.pipes;
 
 /**
  * Loss of head in a pipe and its fittings, and the speed of the water.

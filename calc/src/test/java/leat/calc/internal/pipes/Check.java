@@ -1,4 +1,4 @@
-package leat.calc.hydraulics.internal;
+package leat.calc.internal.pipes;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -10,14 +10,14 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A published or recomputed figure of resources/checks/hydraulics.json, with its source and standing. */
-record Check(JsonNode json) {
+public record Check(JsonNode json) {
 
-    static final double FOOT_M = 0.3048;
-    static final double INCH_M = 0.0254;
-    static final double GPM_M3_PER_S = 231 * INCH_M * INCH_M * INCH_M / 60;
-    static final double PSI_PA = 0.45359237 * 9.80665 / (INCH_M * INCH_M);
+    public static final double FOOT_M = 0.3048;
+    public static final double INCH_M = 0.0254;
+    public static final double GPM_M3_PER_S = 231 * INCH_M * INCH_M * INCH_M / 60;
+    public static final double PSI_PA = 0.45359237 * 9.80665 / (INCH_M * INCH_M);
 
-    static List<Check> all() throws IOException {
+    public static List<Check> all() throws IOException {
         try (InputStream in = Check.class.getResourceAsStream("/checks/hydraulics.json")) {
             JsonNode array = JsonMapper.builder().build().readTree(in);
             return StreamSupport.stream(array.spliterator(), false)
@@ -26,31 +26,31 @@ record Check(JsonNode json) {
         }
     }
 
-    static Check named(String id) throws IOException {
+    public static Check named(String id) throws IOException {
         return all().stream()
                 .filter(check -> check.text("id").equals(id))
                 .findFirst()
                 .orElseThrow();
     }
 
-    String text(String field) {
+    public String text(String field) {
         return json.get(field).stringValue();
     }
 
-    double input(String name) {
+    public double input(String name) {
         return json.get("inputs").get(name).doubleValue();
     }
 
-    JsonNode inputs() {
+    public JsonNode inputs() {
         return json.get("inputs");
     }
 
     /** Compares a figure with the printed one, to the precision of the print. */
-    void expect(String name, double actual) {
+    public void expect(String name, double actual) {
         expect(json.get("expected").get(name).doubleValue(), actual);
     }
 
-    void expect(double expected, double actual) {
+    public void expect(double expected, double actual) {
         JsonNode tolerance = json.get("tolerance");
         double relative = tolerance.has("rel") ? tolerance.get("rel").doubleValue() : 0;
         double absolute = tolerance.has("abs") ? tolerance.get("abs").doubleValue() : 0;
