@@ -1,0 +1,91 @@
+package leat.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The guide shows real scripts and real output: what stands under {@code js NAME} is saved and run, and each line under
+ * {@code text NAME} is the beginning of a line that the program gives, in that order.
+ */
+class GuideTest {
+
+    private static final String PAGE = Pages.read("docs/guide/first-plan.md");
+    private static final Pattern BLOCK = Pattern.compile("(?ms)^```(js|text) ([^\\n]+)\\n(.*?)^```$");
+
+    @Test
+    void outputIsReal(@TempDir Path folder) throws Exception {
+        List<MatchResult> blocks = BLOCK.matcher(PAGE).results().toList();
+        assertFalse(blocks.isEmpty());
+        for (MatchResult block : blocks) {
+            if (block.group(1).equals("js")) {
+                Files.writeString(folder.resolve(block.group(2)), block.group(3));
+            }
+        }
+        for (MatchResult block : blocks) {
+            if (block.group(1).equals("text")) {
+                List<String> given = run(folder, block.group(2).split(" "));
+                assertTrue(missing(block.group(3), given).isEmpty(), () -> missing(block.group(3), given) + "\nin\n"
+                        + String.join("\n", given));
+            }
+        }
+    }
+
+    @Test
+    void linesAreLookedForInTheirOrder() {
+        assertEquals(List.of(), missing("a\n…\nc\n", List.of("a 1", "b", "c")));
+        assertEquals(List.of("a"), missing("b\na\n", List.of("a", "b")));
+    }
+
+    /** The expected lines that do not come, in their order, among the given ones. */
+    private static List<String> missing(String expected, List<String> given) {
+        List<String> missing = new ArrayList<>();
+        int next = 0;
+        for (String line : expected.lines().filter(one -> !one.equals("…")).toList()) {
+            int at = next;
+            while (at < given.size() && !given.get(at).startsWith(line)) {
+                at++;
+            }
+            if (at == given.size()) {
+                missing.add(line);
+            } else {
+                next = at + 1;
+            }
+        }
+        return missing;
+    }
+
+    /** Runs the program on a script of the guide or of the project. */
+    private static List<String> run(Path folder, String... scriptAndOptions) throws IOException, InterruptedException {
+        Path own = folder.resolve(scriptAndOptions[0]);
+        Path script = Files.exists(own) ? own : Pages.root().resolve(scriptAndOptions[0]);
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "leat.command.Leat",
+                "run",
+                script.toString(),
+                "--out",
+                folder.resolve("out").toString()));
+        command.addAll(List.of(scriptAndOptions).subList(1, scriptAndOptions.length));
+        Path output = folder.resolve("output.txt");
+        Process process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(output.toFile())
+                .start();
+        assertTrue(process.waitFor() <= 1, () -> command.toString());
+        return Files.readString(output, StandardCharsets.UTF_8).lines().toList();
+    }
+}
