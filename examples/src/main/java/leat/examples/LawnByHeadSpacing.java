@@ -21,8 +21,8 @@ import leat.calc.assess.Assessment;
 import leat.calc.assess.Assessor;
 import leat.calc.assess.Planner;
 import leat.calc.assess.PlannerParameters;
+import leat.calc.coverage.SurfaceCoverage;
 import leat.document.StandingData;
-import leat.model.id.SurfaceId;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.UnitSystem;
@@ -70,7 +70,7 @@ public final class LawnByHeadSpacing {
 
     private static String line(String family, Assessment assessment) {
         Yard yard = assessment.yard();
-        var lawn = assessment.coverage().surfaces().get(new SurfaceId("lawn"));
+        SurfaceCoverage lawn = assessment.coverage().surfaces().values().iterator().next();
         return "%-9s  %5d  %5d  %-8s  %-11s  %d"
                 .formatted(
                         family,
