@@ -70,7 +70,8 @@ public final class LawnByHeadSpacing {
 
     private static String line(String family, Assessment assessment) {
         Yard yard = assessment.yard();
-        SurfaceCoverage lawn = assessment.coverage().surfaces().values().iterator().next();
+        SurfaceCoverage lawn =
+                assessment.coverage().surfaces().values().iterator().next();
         return "%-9s  %5d  %5d  %-8s  %-11s  %d"
                 .formatted(
                         family,

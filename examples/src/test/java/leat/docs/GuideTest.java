@@ -36,8 +36,9 @@ class GuideTest {
         for (MatchResult block : blocks) {
             if (block.group(1).equals("text")) {
                 List<String> given = run(folder, block.group(2).split(" "));
-                assertTrue(missing(block.group(3), given).isEmpty(), () -> missing(block.group(3), given) + "\nin\n"
-                        + String.join("\n", given));
+                assertTrue(
+                        missing(block.group(3), given).isEmpty(),
+                        () -> missing(block.group(3), given) + "\nin\n" + String.join("\n", given));
             }
         }
     }

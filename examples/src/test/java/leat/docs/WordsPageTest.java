@@ -88,6 +88,11 @@ class WordsPageTest {
         }
 
         @Override
+        public void note(String line) {
+            text += line;
+        }
+
+        @Override
         public void progress(double fraction, String what) {
             // nobody looks
         }

@@ -1,0 +1,243 @@
+package leat.examples;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import leat.calc.Progress;
+import leat.calc.assess.Planner;
+import leat.calc.assess.PlannerParameters;
+import leat.document.StandingData;
+import leat.document.YardDocument;
+import leat.model.geometry.Point;
+import leat.model.id.HeadId;
+import leat.model.id.Id;
+import leat.model.id.PipeId;
+import leat.model.id.ZoneId;
+import leat.model.plan.Yard;
+import leat.model.quantity.Pressure;
+import leat.model.quantity.Ratio;
+import leat.model.water.FlowTest;
+import leat.model.water.Head;
+import leat.model.water.Lateral;
+import leat.model.water.Mains;
+import leat.model.water.PipeRun;
+import leat.model.water.Rotor;
+import leat.model.water.Source;
+import leat.model.water.Water;
+import leat.model.water.WaterSystem;
+import leat.model.water.Zone;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Tern Hill as it is planned, and damaged in one place at a time. */
+class TernHillTest {
+
+    private static Example hill;
+
+    @BeforeAll
+    static void run() {
+        hill = Example.run("tern-hill/tern-hill.js");
+    }
+
+    @Tag("law")
+    @Test
+    void nothingIsBreached() {
+        assertTrue(
+                !hill.assessment().hasBreach(),
+                () -> hill.assessment().findings().toString());
+    }
+
+    @Tag("pinned")
+    @Test
+    void theSizeOfThePlan() {
+        WaterSystem water = hill.yard().water();
+        assertEquals(39, water.heads().size());
+        assertEquals(8, water.zones().size());
+        assertEquals(
+                2,
+                water.manifolds().get(0).valves().stream()
+                        .filter(valve -> valve.spare())
+                        .count());
+        assertEquals(4, water.bibs().size());
+        assertEquals(
+                "side run",
+                water.bibs().stream()
+                        .filter(bib -> bib.id().name().equals("south wall"))
+                        .findFirst()
+                        .flatMap(bib -> bib.on())
+                        .map(PipeId::name)
+                        .orElse(""));
+        assertTrue(water.pipe(new PipeId("side run")).orElseThrow().existing());
+    }
+
+    @Tag("law")
+    @Test
+    void eachLawnIsReachedByTwoAndNothingElseIsThrownOn() {
+        hill.yard()
+                .terrain()
+                .lawns()
+                .forEach(lawn -> assertEquals(
+                        Ratio.of(1),
+                        hill.assessment().coverage().surfaces().get(lawn.id()).reachedByTwo()));
+        assertTrue(hill.assessment().coverage().wasted().isEmpty());
+    }
+
+    @Tag("law")
+    @Test
+    void headsHangOnIrrigationWaterAndTheWallBibOnDrinkingWater() {
+        WaterSystem water = hill.yard().water();
+        for (Lateral lateral : water.laterals()) {
+            lateral.runs().forEach(run -> assertEquals(Water.IRRIGATION, water.waterIn(run.id())));
+        }
+        assertEquals(Water.DRINKING, water.waterIn(new PipeId("side run")));
+    }
+
+    @Tag("law")
+    @Test
+    void planningThePlanChangesNothing() {
+        PlannerParameters same = PlannerParameters.defaults()
+                .withHeads(List.of("multi-4_9", "multi-6_1", "spray-3_7"))
+                .withMostHeads(8);
+        Yard again = Planner.run(StandingData.load(Yard.EDITION).siteOf(hill.yard()), same, Progress.NONE)
+                .yard();
+        assertEquals(YardDocument.write(hill.yard()), YardDocument.write(again));
+    }
+
+    @Tag("law")
+    @Test
+    void theDocumentGivesTheYardBack() {
+        String text = YardDocument.write(hill.yard());
+        assertEquals(hill.yard(), YardDocument.read(text, "tern-hill.yard.json"));
+    }
+
+    @Tag("law")
+    @Test
+    void theSameScriptGivesTheSameBytes() {
+        Example again = Example.run("tern-hill/tern-hill.js");
+        assertEquals(hill.outcome().files().keySet(), again.outcome().files().keySet());
+        hill.outcome()
+                .files()
+                .forEach((name, bytes) ->
+                        assertArrayEquals(bytes, again.outcome().files().get(name), name));
+        assertEquals(hill.printed(), again.printed());
+    }
+
+    // Damage
+
+    @Tag("law")
+    @Test
+    void aHeadThatIsMissingLeavesItsLawnBare() {
+        Set<String> found = hill.newFindings(without(hill.yard(), new HeadId("back lawn/1")));
+        assertEquals(Set.of("coverage.two: surface back lawn"), found);
+    }
+
+    @Tag("law")
+    @Test
+    void halfThePressureStarvesHeads() {
+        Set<String> found = hill.newFindings(halfThePressure(hill.yard()));
+        Set<String> rules = new TreeSet<>();
+        found.forEach(one -> rules.add(one.substring(0, one.indexOf(':'))));
+        assertEquals(Set.of("coverage.one", "coverage.two", "hydraulics.pressure.least"), rules);
+    }
+
+    @Tag("law")
+    @Test
+    void aPipeThatGrowsIsFound() {
+        Lateral lateral = hill.yard().water().lateral(new ZoneId("zone-1")).orElseThrow();
+        PipeRun last = lateral.runs().get(lateral.runs().size() - 1);
+        Set<String> found = hill.newFindings(resized(hill.yard(), last, "2 in"));
+        assertEquals(Set.of("pipe.grows: pipe " + last.id().name() + ", size"), found);
+    }
+
+    @Tag("law")
+    @Test
+    void aHeadMovedOffTheLotIsFound() {
+        HeadId corner = new HeadId("meadow/1");
+        Set<String> found = hill.newFindings(moved(hill.yard(), corner, new Point(-5, 1.2)));
+        assertEquals(
+                Set.of(
+                        "coverage.lot: head meadow/1, at",
+                        "coverage.outside: head meadow/1",
+                        "water.connected: head meadow/1"),
+                found);
+    }
+
+    private static Yard without(Yard yard, HeadId gone) {
+        WaterSystem water = yard.water();
+        List<Head> heads =
+                water.heads().stream().filter(head -> !head.id().equals(gone)).toList();
+        List<Zone> zones = water.zones().stream()
+                .map(zone -> zone.withHeads(
+                        zone.heads().stream().filter(head -> !head.equals(gone)).toList()))
+                .toList();
+        List<Lateral> laterals = new ArrayList<>();
+        for (Lateral lateral : water.laterals()) {
+            SortedMap<HeadId, PipeId> kept = new TreeMap<>(lateral.heads());
+            kept.remove(gone);
+            laterals.add(new Lateral(lateral.zone(), lateral.runs(), kept));
+        }
+        WaterSystem changed = new WaterSystem(
+                water.sources(),
+                water.backflows(),
+                water.main(),
+                water.manifolds(),
+                heads,
+                zones,
+                laterals,
+                water.bibs());
+        Set<Id> left = Yard.plannable(changed, yard.trenches());
+        return yard.changed(changed, yard.trenches(), yard.planned().only(left));
+    }
+
+    private static Yard halfThePressure(Yard yard) {
+        WaterSystem water = yard.water();
+        Mains mains = (Mains) water.sources().get(0);
+        Pressure half = mains.staticPressure().times(0.5);
+        FlowTest test = mains.flowTest().orElseThrow();
+        FlowTest halved = new FlowTest(test.flow(), test.residual().times(0.5));
+        List<Source> sources =
+                Collections.singletonList(new Mains(mains.id(), mains.at(), half, Optional.of(halved), mains.meter()));
+        return yard.withWater(new WaterSystem(
+                sources,
+                water.backflows(),
+                water.main(),
+                water.manifolds(),
+                water.heads(),
+                water.zones(),
+                water.laterals(),
+                water.bibs()));
+    }
+
+    private static Yard resized(Yard yard, PipeRun pipe, String size) {
+        List<Lateral> laterals = yard.water().laterals().stream()
+                .map(lateral -> new Lateral(
+                        lateral.zone(),
+                        lateral.runs().stream()
+                                .map(run -> run.id().equals(pipe.id()) ? run.withSize(size) : run)
+                                .toList(),
+                        lateral.heads()))
+                .toList();
+        return yard.withWater(yard.water().withLaterals(laterals));
+    }
+
+    private static Yard moved(Yard yard, HeadId id, Point to) {
+        List<Head> heads = yard.water().heads().stream()
+                .map(head -> head.id().equals(id) ? movedRotor((Rotor) head, to) : head)
+                .toList();
+        return yard.withWater(yard.water().withHeads(heads));
+    }
+
+    private static Head movedRotor(Rotor head, Point to) {
+        return new Rotor(head.id(), head.family(), to, head.arc(), head.radius());
+    }
+}
