@@ -38,9 +38,11 @@ final class AssessedFigures {
                 put(bib, ReportFigures.PRESSURE, run.pressure());
             }
         });
-        assessment.yard().water().pipes().forEach(pipe -> hydraulics
-                .pipe(pipe.id())
-                .ifPresent(load -> {
+        assessment
+                .yard()
+                .water()
+                .pipes()
+                .forEach(pipe -> hydraulics.pipe(pipe.id()).ifPresent(load -> {
                     put(pipe.id(), ReportFigures.FLOW, load.flow());
                     put(pipe.id(), ReportFigures.VELOCITY, load.velocity());
                     put(pipe.id(), ReportFigures.LOSS, load.loss());

@@ -174,7 +174,11 @@ class ReportTest {
         SortedMap<String, byte[]> files = Report.files(assessment);
         assertArrayEquals(files.get("report.html"), Report.files(assessment).get("report.html"));
         String heads = new String(files.get("heads.csv"), StandardCharsets.UTF_8);
-        assertTrue(Pattern.compile("(?m)^R4,rotor,.*,\\d+\\.\\d,\\d+\\.\\d\\d\r?$").matcher(heads).find(), heads);
+        assertTrue(
+                Pattern.compile("(?m)^R4,rotor,.*,\\d+\\.\\d,\\d+\\.\\d\\d\r?$")
+                        .matcher(heads)
+                        .find(),
+                heads);
     }
 
     @Test
