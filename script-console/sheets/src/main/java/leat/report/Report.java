@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import leat.calc.assess.Assessment;
 import leat.calc.coverage.CoverageResult;
 import leat.document.FindingsDocument;
 import leat.draw.Drawing;
@@ -15,6 +16,11 @@ import leat.model.plan.Yard;
 public final class Report {
 
     private Report() {}
+
+    /** All files of the report on a yard that was assessed; see {@link #files(Yard, CoverageResult, ReportFigures)}. */
+    public static SortedMap<String, byte[]> files(Assessment assessment) {
+        return files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment));
+    }
 
     /**
      * All files of the report by name: {@code report.html}, which holds everything; the sheets {@code plan.svg} and

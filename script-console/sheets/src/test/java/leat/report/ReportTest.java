@@ -17,6 +17,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leat.calc.Progress;
+import leat.calc.assess.Assessment;
+import leat.calc.assess.Assessor;
 import leat.calc.coverage.Coverage;
 import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
@@ -34,6 +36,7 @@ import leat.model.finding.Subject;
 import leat.model.id.HeadId;
 import leat.model.plan.Part;
 import leat.model.plan.Parts;
+import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.Pressure;
 import leat.model.quantity.Quantity;
@@ -157,6 +160,25 @@ class ReportTest {
         assertTrue(us.contains("the head family&#39;s own range (common practice, no source)"));
         String metric = page(TernHill.yardByHand().units(UnitSystem.METRIC), figures());
         assertTrue(metric.contains("<td class=\"number\">117 kPa</td><td class=\"number\">at least 138 kPa</td>"));
+    }
+
+    @Test
+    void anAssessmentFillsTheTablesWithPressuresAndFlows() {
+        Site site = StandingData.load("leat-1").siteOf(TernHill.yardByHand());
+        Assessment assessment = Assessor.run(site, Progress.NONE);
+        ReportFigures figures = AssessedFigures.of(assessment);
+        HeadId head = new HeadId("R4");
+        assertEquals(
+                assessment.hydraulics().head(head).orElseThrow().pressure(),
+                figures.of(head).get(ReportFigures.PRESSURE));
+        SortedMap<String, byte[]> files = Report.files(assessment);
+        assertArrayEquals(files.get("report.html"), Report.files(assessment).get("report.html"));
+        String heads = new String(files.get("heads.csv"), StandardCharsets.UTF_8);
+        assertTrue(
+                Pattern.compile("(?m)^R4,rotor,.*,\\d+\\.\\d,\\d+\\.\\d\\d\r?$")
+                        .matcher(heads)
+                        .find(),
+                heads);
     }
 
     @Test
