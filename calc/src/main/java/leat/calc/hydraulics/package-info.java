@@ -4,7 +4,7 @@
  * <p>
  * Enter through {@link leat.calc.hydraulics.Hydraulics}. Takes a yard whose laterals are laid and whose pipes have sizes;
  * changes nothing. The sizes are chosen by {@code leat.calc.sizing}; how far a head throws at its pressure says
- * {@link leat.model.catalog.HeadFamily#radius}. Formulas and sources stand in docs/theory/hydraulics.md. Water is taken
+ * {@link leat.model.catalog.HeadFamily#radius}. Formulas and sources stand in docs/theory/tree-hydraulics.md. Water is taken
  * at 15 °C.
  */
 @NullMarked
