@@ -87,7 +87,23 @@ final class Explanation {
             inputs.add(new Step.Input("L", new Length(link.lengthM())));
             inputs.add(new Step.Input("C", Ratio.of(hazenWilliamsC(link))));
         }
+        if (isDeviceAlone(link)) {
+            addLaw(link, inputs);
+        }
         return new Step(text(link), formula(link), inputs, path.loss(place).times(-1), link.citation());
+    }
+
+    private static boolean isDeviceAlone(Link link) {
+        return link.kind() == Link.Kind.METER || link.kind() == Link.Kind.BACKFLOW || link.kind() == Link.Kind.VALVE;
+    }
+
+    /** The device's law in the units in which makers state it: k is in kPa per (L/s)^n. */
+    private static void addLaw(Link link, List<Step.Input> inputs) {
+        double pascalsPerM = PipeLaw.PASCALS_PER_M;
+        double perLitre = link.deviceK() * pascalsPerM / 1_000 * StrictMath.pow(0.001, link.deviceN());
+        inputs.add(new Step.Input("p0", new Pressure(link.thresholdM() * pascalsPerM)));
+        inputs.add(new Step.Input("k in kPa per (L/s)^n", Ratio.of(perLitre)));
+        inputs.add(new Step.Input("n", Ratio.of(link.deviceN())));
     }
 
     private static String text(Link link) {
