@@ -14,6 +14,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The guide shows real scripts and real output: what stands under {@code js NAME} is saved and run, and each line under
@@ -21,12 +23,12 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class GuideTest {
 
-    private static final String PAGE = Pages.read("docs/guide/first-plan.md");
     private static final Pattern BLOCK = Pattern.compile("(?ms)^```(js|text) ([^\\n]+)\\n(.*?)^```$");
 
-    @Test
-    void outputIsReal(@TempDir Path folder) throws Exception {
-        List<MatchResult> blocks = BLOCK.matcher(PAGE).results().toList();
+    @ParameterizedTest
+    @ValueSource(strings = {"README.md", "docs/guide/first-plan.md"})
+    void outputIsReal(String page, @TempDir Path folder) throws Exception {
+        List<MatchResult> blocks = BLOCK.matcher(Pages.read(page)).results().toList();
         assertFalse(blocks.isEmpty());
         for (MatchResult block : blocks) {
             if (block.group(1).equals("js")) {
@@ -41,6 +43,14 @@ class GuideTest {
                         () -> missing(block.group(3), given) + "\nin\n" + String.join("\n", given));
             }
         }
+    }
+
+    /** The README says that the script stands there whole. */
+    @Test
+    void theFirstScriptOfTheReadmeIsTheExample() {
+        MatchResult script =
+                BLOCK.matcher(Pages.read("README.md")).results().findFirst().orElseThrow();
+        assertEquals(Pages.read("examples/side-lawn/side-lawn.js"), script.group(3));
     }
 
     @Test

@@ -45,7 +45,7 @@ record Example(ScriptOutcome outcome, List<String> printed) {
 
     /** Tests run in the module's folder or in the project's. */
     static Path folder() {
-        return Files.isDirectory(Path.of("tern-hill")) ? Path.of("") : Path.of("examples");
+        return Files.isDirectory(Path.of("tern-hill")) ? Path.of(".") : Path.of("examples");
     }
 
     Yard yard() {

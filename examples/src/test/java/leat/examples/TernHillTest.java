@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -130,6 +133,14 @@ class TernHillTest {
                 .forEach((name, bytes) ->
                         assertArrayEquals(bytes, again.outcome().files().get(name), name));
         assertEquals(hill.printed(), again.printed());
+    }
+
+    /** The picture in the README is the plan that the example draws; copy it anew when the plan changes on purpose. */
+    @Tag("pinned")
+    @Test
+    void thePictureInTheReadmeIsThePlan() throws IOException {
+        Path picture = Example.folder().resolve("../docs/images/tern-hill.svg");
+        assertArrayEquals(Files.readAllBytes(picture), hill.outcome().files().get("plan.svg"));
     }
 
     // Damage
