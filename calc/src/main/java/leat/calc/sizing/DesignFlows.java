@@ -20,12 +20,16 @@ import leat.model.water.Manifold;
 import leat.model.water.PipeFeeds;
 import leat.model.water.PipeRun;
 import leat.model.water.WaterSystem;
+import leat.model.water.Zone;
 
 /**
  * The flow that each pipe is sized for: its heads at the pressure that they would have if pipes lost none, at least their
  * reference pressure; and in the main the most that any zone or bib draws alone.
  */
 final class DesignFlows {
+
+    /** Halves a flow to a millionth of itself. */
+    private static final int HALVINGS = 20;
 
     private final Site site;
     private final WaterSystem water;
@@ -54,21 +58,15 @@ final class DesignFlows {
     }
 
     private void addLateral(Lateral lateral) {
-        Optional<Manifold> manifold = water.zone(lateral.zone()).flatMap(one -> water.manifoldOf(one.valve()));
-        Optional<PipeId> on = manifold.flatMap(Manifold::on);
-        double atReference = 0;
-        for (HeadId id : lateral.heads().keySet()) {
-            atReference += family(id).referenceFlow(head(id)).si();
-        }
-        zoneM3PerS.put(lateral.zone(), atReference);
-        Flow reference = new Flow(atReference);
-        Optional<Pressure> left = on.flatMap(pipe -> supply.at(pipe, reference, List.of()));
-        double all = 0;
-        for (var stands : lateral.heads().entrySet()) {
-            double flow = headFlow(stands.getKey(), on, left);
-            all += flow;
-            flowM3PerS.merge(stands.getValue(), flow, Double::sum);
-        }
+        Zone zone = water.zone(lateral.zone()).orElseThrow();
+        Optional<PipeId> on = water.manifoldOf(zone.valve()).flatMap(Manifold::on);
+        double sourceM =
+                on.flatMap(feeds::sourceOf).map(source -> levelM(source.at())).orElse(0.0);
+        double atReference = drawn(lateral, Optional.empty(), sourceM);
+        zoneM3PerS.put(zone.id(), atReference);
+        Optional<Pressure> left = supply.at(zone, new Flow(balanced(lateral, zone, atReference, sourceM)));
+        double drawn = drawn(lateral, left, sourceM);
+        lateral.heads().forEach((head, pipe) -> flowM3PerS.merge(pipe, headFlow(head, left, sourceM), Double::sum));
         List<PipeRun> runs = lateral.runs();
         for (int i = runs.size() - 1; i >= 0; i--) {
             PipeRun run = runs.get(i);
@@ -76,18 +74,36 @@ final class DesignFlows {
                 flowM3PerS.merge(upstream, of(run.id()), Double::sum);
             }
         }
-        double drawn = all;
         on.ifPresent(pipe -> raise(pipe, drawn));
     }
 
-    /** At the pressure that the supply leaves at the head's own height: real pipes leave it less. */
-    private double headFlow(HeadId id, Optional<PipeId> on, Optional<Pressure> left) {
+    /** The zone's flow at which its heads draw just what the supply leaves pressure for, were its pipes without loss. */
+    private double balanced(Lateral lateral, Zone zone, double atReference, double sourceM) {
+        double low = atReference;
+        double high = drawn(lateral, supply.at(zone, new Flow(low)), sourceM);
+        for (int i = 0; i < HALVINGS; i++) {
+            double mid = (low + high) / 2;
+            boolean more = drawn(lateral, supply.at(zone, new Flow(mid)), sourceM) > mid;
+            low = more ? mid : low;
+            high = more ? high : mid;
+        }
+        return high;
+    }
+
+    private double drawn(Lateral lateral, Optional<Pressure> left, double sourceM) {
+        double sum = 0;
+        for (HeadId head : lateral.heads().keySet()) {
+            sum += headFlow(head, left, sourceM);
+        }
+        return sum;
+    }
+
+    /** At the pressure that the supply leaves at the head's own height, or at its reference pressure if that is more. */
+    private double headFlow(HeadId id, Optional<Pressure> left, double sourceM) {
         HeadFamily family = family(id);
         Pressure reference = family.pressure().reference();
-        double riseM = on.flatMap(feeds::sourceOf)
-                .map(source -> levelM(head(id).at()) - levelM(source.at()))
-                .orElse(0.0);
-        Pressure most = left.map(one -> one.minus(new Pressure(riseM * PipeLaw.PASCALS_PER_M)))
+        Pressure rise = new Pressure((levelM(head(id).at()) - sourceM) * PipeLaw.PASCALS_PER_M);
+        Pressure most = left.map(one -> one.minus(rise))
                 .filter(one -> one.compareTo(reference) > 0)
                 .orElse(reference);
         return family.flow(head(id), most).si();

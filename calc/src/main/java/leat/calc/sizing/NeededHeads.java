@@ -22,7 +22,6 @@ import leat.model.water.PipeFeeds;
 import leat.model.water.Source;
 import leat.model.water.WaterSystem;
 import leat.model.water.Zone;
-import leat.model.water.ZoneValve;
 
 /**
  * How much head may be lost on the way to each pipe's end, as a negative head below the source: all heads of a zone shall
@@ -64,13 +63,8 @@ final class NeededHeads {
     private void addZone(Lateral lateral, Flow flow) {
         Zone zone = water.zone(lateral.zone()).orElseThrow();
         Optional<Manifold> manifold = water.manifoldOf(zone.valve());
-        List<String> valve = manifold.stream()
-                .flatMap(one -> one.valves().stream())
-                .filter(one -> one.id().equals(zone.valve()))
-                .map(ZoneValve::device)
-                .toList();
         Optional<PipeId> on = manifold.flatMap(Manifold::on);
-        Optional<Pressure> left = on.flatMap(pipe -> supply.at(pipe, flow, valve));
+        Optional<Pressure> left = supply.at(zone, flow);
         if (left.isEmpty()) {
             reasons.add(new Reason(Subject.of(zone.id()), "no source feeds it yet, so only velocity sets its sizes"));
             return;

@@ -118,11 +118,12 @@ final class SizeTree {
                 : widest;
         price[node][given[node]] =
                 run.route().lengthM() * specs[node][given[node]].outside().metres();
-        reasons.add(new Reason(
-                Subject.of(run.id(), "size"),
-                widest == FREE
-                        ? "its series has no size as small as the pipe that feeds it"
-                        : "no size that may stand there is large enough for the velocity"));
+        reasons.add(
+                new Reason(
+                        Subject.of(run.id(), "size"),
+                        widest == FREE
+                                ? "its series has no size as small as the pipe that feeds it"
+                                : "no size that may stand there keeps the velocity rule at the most that its heads could draw"));
     }
 
     private boolean isFree(PipeRun run) {

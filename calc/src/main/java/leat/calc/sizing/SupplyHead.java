@@ -7,9 +7,12 @@ import leat.model.plan.Site;
 import leat.model.quantity.Flow;
 import leat.model.quantity.Pressure;
 import leat.model.water.BackflowPreventer;
+import leat.model.water.Manifold;
 import leat.model.water.PipeFeeds;
 import leat.model.water.PipeRun;
 import leat.model.water.Source;
+import leat.model.water.Zone;
+import leat.model.water.ZoneValve;
 
 /** The pressure that is left for pipes: what the source gives at a flow, less what devices on the way lose at it. */
 final class SupplyHead {
@@ -20,6 +23,17 @@ final class SupplyHead {
     SupplyHead(Site site, PipeFeeds feeds) {
         this.site = site;
         this.feeds = feeds;
+    }
+
+    /** Behind the valve of a zone, at the level of the source; empty while no source feeds its manifold. */
+    Optional<Pressure> at(Zone zone, Flow flow) {
+        Optional<Manifold> manifold = site.yard().water().manifoldOf(zone.valve());
+        List<String> valve = manifold.stream()
+                .flatMap(one -> one.valves().stream())
+                .filter(one -> one.id().equals(zone.valve()))
+                .map(ZoneValve::device)
+                .toList();
+        return manifold.flatMap(Manifold::on).flatMap(pipe -> at(pipe, flow, valve));
     }
 
     /** Pressure at the level of the source; empty while no source feeds the pipe. */
