@@ -20,6 +20,7 @@ import leat.document.StandingData;
 import leat.model.fault.InvalidValueException;
 import leat.model.finding.Bound;
 import leat.model.finding.Status;
+import leat.model.geometry.Point;
 import leat.model.id.HeadId;
 import leat.model.id.SurfaceId;
 import leat.model.plan.Aspect;
@@ -204,6 +205,24 @@ class PlacementTest {
         assertTrue(placed.isPlanned(new HeadId("lawn/3"), Aspect.POSITION));
         assertEquals(List.of(), rulesBroken(placed));
         assertEquals(placed, place(placed, "spray-4_6").yard());
+    }
+
+    @Test
+    @Tag("law")
+    void noHeadIsPlacedOnAGivenOne() {
+        Yard placed = place(
+                        metric(
+                                lawn("lawn", Shape.RECTANGLE.outline),
+                                spray("mine", at(0, 0))
+                                        .family("spray-2_4")
+                                        .arc(0, 90)
+                                        .radius(metres(2.4))),
+                        "spray-4_6")
+                .yard();
+        Point mine = placed.water().head(new HeadId("mine")).orElseThrow().at();
+        for (Head head : placed.water().heads()) {
+            assertTrue(head.id().name().equals("mine") || head.at().distanceM(mine) >= 0.3, head.toString());
+        }
     }
 
     @Test

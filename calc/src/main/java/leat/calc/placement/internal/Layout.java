@@ -90,10 +90,15 @@ final class Layout {
                 + BARE_WEIGHT * bare / reach.length;
     }
 
-    /** Whether a head may stand there beside the chosen and the given ones, the one at {@code except} left out of account. */
+    /**
+     * Whether a head may stand there beside the given and the chosen ones.
+     *
+     * @param except index of a chosen head that is left out of account, or -1 for none
+     */
     boolean isFree(Candidate candidate, int except) {
         for (int i = 0; i < givenCount + chosen.size(); i++) {
-            if (i != givenCount + except
+            boolean counts = except < 0 || i != givenCount + except;
+            if (counts
                     && Math.hypot(
                                     heads.xM(i) - candidate.spot().xM(),
                                     heads.yM(i) - candidate.spot().yM())
