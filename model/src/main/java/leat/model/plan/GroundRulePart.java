@@ -40,8 +40,14 @@ public final class GroundRulePart extends Part {
 
     static GroundRulePart line(String name, LimitLine.Kind kind, Path line) {
         return new GroundRulePart(
-                (draft, doubt) -> draft.limitLine(
-                        new LimitLine(new LineId(name), kind, line.in(draft.units(), "limit line " + name))),
+                (draft, doubt) -> {
+                    if (!doubt.equals(Length.ZERO)) {
+                        draft.complain(
+                                "limit line " + name + ": it has a doubt; a line on the plan lies where it is drawn");
+                    }
+                    draft.limitLine(
+                            new LimitLine(new LineId(name), kind, line.in(draft.units(), "limit line " + name)));
+                },
                 Length.ZERO);
     }
 

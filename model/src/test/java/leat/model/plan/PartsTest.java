@@ -278,6 +278,17 @@ class PartsTest {
 
     @Tag("pinned")
     @Test
+    void aLineOnThePlanHasNoDoubt() {
+        UnfinishedException e = assertThrows(
+                UnfinishedException.class,
+                () -> yard("A")
+                        .with(setback("fence", polyline(at(0, 0), at(9, 0))).doubt(feet(2))));
+        assertEquals(
+                List.of("limit line fence: it has a doubt; a line on the plan lies where it is drawn"), e.complaints());
+    }
+
+    @Tag("pinned")
+    @Test
     void whatAThingDoesNotHaveIsNotLostWithoutAWord() {
         refused(
                 "tank butt: it has no flowTest",

@@ -104,11 +104,7 @@ public final class PlainText {
         String shown = Units.show(finding.measured(), units);
         boolean hidden = shown.equals(Units.show(finding.limit(), units))
                 && finding.measured().si() != finding.limit().si();
-        return !hidden
-                ? shown
-                : finding.measured() instanceof Ratio ratio
-                        ? shortest(ratio.value() * 100) + " %"
-                        : Units.write(finding.measured(), units);
+        return hidden ? Units.rounded(finding.measured(), units) : shown;
     }
 
     private static String step(Step step, UnitSystem units) {
