@@ -118,7 +118,52 @@ class PlacementTest {
                         bySweep[360],
                         placed.water().heads().size()));
         assertEquals(22.18, gpm, 0.001 * 22.18);
+        // the source rounds a quarter of 3.70 gpm to 0.92, so flow and rate come out 0.1 % less there
+        assertEquals(1.581, inchesPerHour(gpm, 30 * 45), 0.002 * 1.581);
         assertEquals(List.of(), rulesBroken(placed));
+    }
+
+    /**
+     * Source: check value un-60x15 (published: a strip of 60 ft by 15 ft with six half heads of 1.0 gpm and four quarter
+     * heads of 0.5 gpm, 8 gpm in all, 0.86 in/h) and un-head-to-head (spacing at most the radius; common practice, no
+     * source).
+     */
+    @Test
+    @Tag("reference")
+    void aStripGetsSixHalvesAndFourQuarters() {
+        Yard yard = yard("strip")
+                .with(
+                        lawn("lawn", rectangle(at(0, 0), feet(60), feet(15))),
+                        sprayFamily("S15")
+                                .radius(feet(11), feet(15))
+                                .flowAtFullCircle(gpm(2))
+                                .pressure(psi(20), psi(30), psi(70)));
+        Yard placed = place(yard, "S15").yard();
+        int[] bySweep = new int[361];
+        double gpm = 0;
+        for (Head head : placed.water().heads()) {
+            bySweep[(int) head.sector().orElseThrow().arc().sweep().degrees()]++;
+            gpm += TABLES.siteOf(placed)
+                    .catalog()
+                    .head("S15")
+                    .referenceFlow(head)
+                    .inGpm();
+            double nearestFt = placed.water().heads().stream()
+                    .filter(other -> !other.equals(head))
+                    .mapToDouble(other -> other.at().distance(head.at()).inFeet())
+                    .min()
+                    .orElseThrow();
+            assertEquals(15, nearestFt, 1e-9);
+        }
+        assertEquals(List.of(4, 6), List.of(bySweep[90], bySweep[180]));
+        assertEquals(8, gpm, 1e-9);
+        assertEquals(0.86, inchesPerHour(gpm, 60 * 15), 0.006 * 0.86);
+        assertEquals(List.of(), rulesBroken(placed));
+    }
+
+    /** One gallon is 231 cubic inches, a square foot 144 square inches. */
+    private static double inchesPerHour(double gpm, double squareFeet) {
+        return gpm * 231 * 60 / (squareFeet * 144);
     }
 
     @ParameterizedTest
