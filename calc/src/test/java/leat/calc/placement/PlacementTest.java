@@ -17,6 +17,7 @@ import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.coverage.WorkingHead;
 import leat.document.StandingData;
+import leat.model.catalog.HeadFamily;
 import leat.model.fault.InvalidValueException;
 import leat.model.finding.Bound;
 import leat.model.finding.Status;
@@ -93,23 +94,13 @@ class PlacementTest {
     @Test
     @Tag("reference")
     void aHomeLawnGetsTheTextbookLayout() {
-        Yard yard = yard("home")
-                .with(
-                        lawn("lawn", rectangle(at(0, 0), feet(30), feet(45))),
-                        sprayFamily("S15")
-                                .radius(feet(11), feet(15))
-                                .flowAtFullCircle(gpm(3.70))
-                                .pressure(psi(20), psi(30), psi(70)));
-        Yard placed = place(yard, "S15").yard();
-        int[] bySweep = new int[361];
-        double gpm = 0;
+        Yard placed = placedWithRadius15("home", 30, 45, 3.70);
         for (Head head : placed.water().heads()) {
-            bySweep[(int) head.sector().orElseThrow().arc().sweep().degrees()]++;
             assertEquals(0, Math.IEEEremainder(head.at().east().inFeet(), 15), 1e-9);
             assertEquals(0, Math.IEEEremainder(head.at().north().inFeet(), 15), 1e-9);
-            Flow flow = TABLES.siteOf(placed).catalog().head("S15").referenceFlow(head);
-            gpm += flow.inGpm();
         }
+        int[] bySweep = headsBySweep(placed);
+        double gpm = flowGpm(placed);
         assertEquals(
                 List.of(4, 6, 2, 12),
                 List.of(
@@ -131,23 +122,8 @@ class PlacementTest {
     @Test
     @Tag("reference")
     void aStripGetsSixHalvesAndFourQuarters() {
-        Yard yard = yard("strip")
-                .with(
-                        lawn("lawn", rectangle(at(0, 0), feet(60), feet(15))),
-                        sprayFamily("S15")
-                                .radius(feet(11), feet(15))
-                                .flowAtFullCircle(gpm(2))
-                                .pressure(psi(20), psi(30), psi(70)));
-        Yard placed = place(yard, "S15").yard();
-        int[] bySweep = new int[361];
-        double gpm = 0;
+        Yard placed = placedWithRadius15("strip", 60, 15, 2);
         for (Head head : placed.water().heads()) {
-            bySweep[(int) head.sector().orElseThrow().arc().sweep().degrees()]++;
-            gpm += TABLES.siteOf(placed)
-                    .catalog()
-                    .head("S15")
-                    .referenceFlow(head)
-                    .inGpm();
             double nearestFt = placed.water().heads().stream()
                     .filter(other -> !other.equals(head))
                     .mapToDouble(other -> other.at().distance(head.at()).inFeet())
@@ -155,10 +131,40 @@ class PlacementTest {
                     .orElseThrow();
             assertEquals(15, nearestFt, 1e-9);
         }
+        int[] bySweep = headsBySweep(placed);
+        double gpm = flowGpm(placed);
         assertEquals(List.of(4, 6), List.of(bySweep[90], bySweep[180]));
         assertEquals(8, gpm, 1e-9);
         assertEquals(0.86, inchesPerHour(gpm, 60 * 15), 0.006 * 0.86);
         assertEquals(List.of(), rulesBroken(placed));
+    }
+
+    /** A lawn in feet with heads of 15 ft and that flow at full circle. */
+    private static Yard placedWithRadius15(String name, double eastFt, double northFt, double fullCircleGpm) {
+        Yard stated = yard(name)
+                .with(
+                        lawn("lawn", rectangle(at(0, 0), feet(eastFt), feet(northFt))),
+                        sprayFamily("S15")
+                                .radius(feet(11), feet(15))
+                                .flowAtFullCircle(gpm(fullCircleGpm))
+                                .pressure(psi(20), psi(30), psi(70)));
+        return place(stated, "S15").yard();
+    }
+
+    /** How many heads there are of each sweep in degrees. */
+    private static int[] headsBySweep(Yard placed) {
+        int[] bySweep = new int[361];
+        for (Head head : placed.water().heads()) {
+            bySweep[(int) head.sector().orElseThrow().arc().sweep().degrees()]++;
+        }
+        return bySweep;
+    }
+
+    private static double flowGpm(Yard placed) {
+        HeadFamily family = TABLES.siteOf(placed).catalog().head("S15");
+        return placed.water().heads().stream()
+                .mapToDouble(head -> family.referenceFlow(head).inGpm())
+                .sum();
     }
 
     /** One gallon is 231 cubic inches, a square foot 144 square inches. */
