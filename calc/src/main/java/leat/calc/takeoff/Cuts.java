@@ -81,9 +81,8 @@ final class Cuts {
         for (int i = 0; i < lengthM.length; i++) {
             byStick.get(cut.stickOf()[i]).add(draft.pieces().get(i));
         }
-        List<CutStick> sticks = byStick.stream()
-                .map(pieces -> stick(pieces, draft.stockM()))
-                .toList();
+        List<CutStick> sticks =
+                byStick.stream().map(pieces -> stick(pieces, draft.stockM())).toList();
         return new CutList(
                 material.key(), material.phase(), new Length(draft.stockM()), sticks, Count.of(cut.boundCount()));
     }
@@ -91,8 +90,8 @@ final class Cuts {
     private static CutStick stick(List<CutPiece> pieces, double stockM) {
         List<CutPiece> sorted = new ArrayList<>(pieces);
         sorted.sort(Comparator.comparing(CutPiece::length).reversed());
-        double leftM =
-                stockM - sorted.stream().mapToDouble(one -> one.length().metres()).sum();
+        double leftM = stockM
+                - sorted.stream().mapToDouble(one -> one.length().metres()).sum();
         return new CutStick(sorted, new Length(Math.max(0, leftM)));
     }
 }

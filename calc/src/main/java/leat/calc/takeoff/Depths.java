@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
-import leat.model.id.PipeId;
+import leat.model.id.Id;
 import leat.model.plan.Site;
 import leat.model.site.Ground;
 import leat.model.trench.TrenchSegment;
@@ -21,8 +21,8 @@ final class Depths {
     private static final double STEP_M = 1;
 
     private final Ground ground;
-    private final SortedMap<PipeId, List<TrenchSegment>> trenches = new TreeMap<>();
-    private final SortedSet<PipeId> ofMain = new TreeSet<>();
+    private final SortedMap<Id, List<TrenchSegment>> trenches = new TreeMap<>();
+    private final SortedSet<Id> ofMain = new TreeSet<>();
     private final double mainM;
     private final double lateralM;
 
@@ -30,8 +30,8 @@ final class Depths {
         ground = site.yard().terrain().ground();
         for (TrenchSegment trench : site.yard().trenches()) {
             trench.contents()
-                    .forEach(pipe ->
-                            trenches.computeIfAbsent(pipe, key -> new ArrayList<>()).add(trench));
+                    .forEach(pipe -> trenches.computeIfAbsent(pipe, key -> new ArrayList<>())
+                            .add(trench));
         }
         site.yard().water().main().runs().forEach(run -> ofMain.add(run.id()));
         double belowM = parameters.belowPipe().metres();
@@ -66,8 +66,7 @@ final class Depths {
             double share = (double) i / steps;
             Point here = i == steps
                     ? to
-                    : new Point(
-                            from.xM() + share * (to.xM() - from.xM()), from.yM() + share * (to.yM() - from.yM()));
+                    : new Point(from.xM() + share * (to.xM() - from.xM()), from.yM() + share * (to.yM() - from.yM()));
             double levelM = levelM(here);
             sumM += Math.hypot(planM / steps, levelM - beforeM);
             beforeM = levelM;

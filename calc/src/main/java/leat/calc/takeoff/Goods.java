@@ -59,8 +59,9 @@ final class Goods {
         if (!material(one).equals(material(other))) {
             return false;
         }
-        return catalog.series(one.series()).sizes().stream().anyMatch(a -> catalog.series(other.series()).sizes().stream()
-                .anyMatch(b -> a.size().size().equals(b.size().size()) && isSameMake(a, b)));
+        return catalog.series(one.series()).sizes().stream()
+                .anyMatch(a -> catalog.series(other.series()).sizes().stream()
+                        .anyMatch(b -> a.size().size().equals(b.size().size()) && isSameMake(a, b)));
     }
 
     private static boolean isSameMake(PipeSpec a, PipeSpec b) {

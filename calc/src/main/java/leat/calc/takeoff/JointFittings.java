@@ -85,7 +85,8 @@ final class JointFittings {
             return;
         }
         int elbows = elbows(arms.get(0), arms.get(1), body);
-        PipeRun other = arms.get(0).run().equals(body) ? arms.get(1).run() : arms.get(0).run();
+        PipeRun other =
+                arms.get(0).run().equals(body) ? arms.get(1).run() : arms.get(0).run();
         boolean isPlain = goods.fits(body, other) && goods.isSameSize(body, other);
         if (isPlain && elbows == 0) {
             add("coupling", body, 1, why);
@@ -236,7 +237,9 @@ final class JointFittings {
                 .distinct()
                 .toList();
         List<String> names = new ArrayList<>(pipes);
-        joint.outlets().forEach(outlet -> names.add(outlet.of().kind() + " " + outlet.of().name()));
+        joint.outlets()
+                .forEach(outlet ->
+                        names.add(outlet.of().kind() + " " + outlet.of().name()));
         if (names.size() == 1) {
             return (joint.ways() == 1 ? "end of " : "bend in ") + names.get(0);
         }

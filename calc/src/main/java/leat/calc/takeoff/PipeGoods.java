@@ -104,7 +104,8 @@ final class PipeGoods {
             riser(run, depths.slopeLengthM(leaves, manifold.at()), "to " + why);
             double upM = depths.depthM(run, leaves) - parameters.valveDepth().metres();
             riser(run, Math.abs(upM), "riser of " + why);
-            double alongM = (manifold.valves().size() - 1) * parameters.valveSpace().metres();
+            double alongM =
+                    (manifold.valves().size() - 1) * parameters.valveSpace().metres();
             riser(run, alongM, "between the valves of " + why);
         });
     }
@@ -138,7 +139,13 @@ final class PipeGoods {
     private void fitting(PipeRun run, String kind, int count, BackflowPreventer backflow) {
         String key = goods.fitting(kind, run);
         materials.count(
-                run.phase(), MaterialKind.FITTING, key, key, count, Subject.of(backflow.id()), "risers and connections");
+                run.phase(),
+                MaterialKind.FITTING,
+                key,
+                key,
+                count,
+                Subject.of(backflow.id()),
+                "risers and connections");
     }
 
     private void riser(PipeRun run, double lengthM, String why) {
@@ -155,11 +162,7 @@ final class PipeGoods {
     private void piece(PipeRun run, Phase phase, double lengthM, String why) {
         String key = goods.pipe(run);
         materials.add(
-                phase,
-                MaterialKind.PIPE,
-                key,
-                key,
-                new MaterialUse(Subject.of(run.id()), why, new Length(lengthM)));
+                phase, MaterialKind.PIPE, key, key, new MaterialUse(Subject.of(run.id()), why, new Length(lengthM)));
         if (run.tradeSize().isEmpty()) {
             return;
         }

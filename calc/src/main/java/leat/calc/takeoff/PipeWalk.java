@@ -131,9 +131,7 @@ final class PipeWalk {
     }
 
     private void stand(HoseBib bib) {
-        bib.on()
-                .flatMap(water::pipe)
-                .ifPresent(run -> at(run, bib.at()).let(OutletKind.BIB, bib.id(), bib.phase()));
+        bib.on().flatMap(water::pipe).ifPresent(run -> at(run, bib.at()).let(OutletKind.BIB, bib.id(), bib.phase()));
     }
 
     private void stand(Manifold manifold) {

@@ -59,8 +59,10 @@ public record TakeoffResult(Status status, List<MaterialLine> lines, List<CutLis
     }
 
     private static void requireOneDimension(String material, List<MaterialLine> found) {
-        long dimensions =
-                found.stream().map(line -> line.quantity().dimension()).distinct().count();
+        long dimensions = found.stream()
+                .map(line -> line.quantity().dimension())
+                .distinct()
+                .count();
         if (dimensions > 1) {
             throw new InvalidValueException(
                     "takeoff",

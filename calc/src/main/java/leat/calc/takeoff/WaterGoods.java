@@ -88,7 +88,9 @@ final class WaterGoods {
         Optional<Sector> sector = head.sector();
         return sector.map(one -> "set to "
                         + show(one.radius())
-                        + (one.arc().isFull() ? ", full circle" : ", " + show(one.arc().sweep())))
+                        + (one.arc().isFull()
+                                ? ", full circle"
+                                : ", " + show(one.arc().sweep())))
                 .orElse("at one spot");
     }
 

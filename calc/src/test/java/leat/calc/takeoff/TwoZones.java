@@ -60,7 +60,9 @@ final class TwoZones {
                 zone("left").valve("V1").heads("H1", "H2", "H3"),
                 zone("right").valve("V2").heads("H4", "H5", "H6"),
                 plastic("a1", polyline(at(20, 10), at(20, 20)), "3/4 in").from("V1"),
-                plastic("a2", polyline(at(20, 20), at(0, 20)), "3/4 in").from("a1").to("H1"),
+                plastic("a2", polyline(at(20, 20), at(0, 20)), "3/4 in")
+                        .from("a1")
+                        .to("H1"),
                 plastic("a3", polyline(at(20, 20), at(40, 20)), "3/4 in")
                         .from("a1")
                         .to("H2"),
@@ -89,7 +91,6 @@ final class TwoZones {
     }
 
     static TakeoffResult takeoff(Yard yard) {
-        return Takeoff.run(
-                StandingData.load(Yard.EDITION).siteOf(yard), TakeoffParameters.defaults(), Progress.NONE);
+        return Takeoff.run(StandingData.load(Yard.EDITION).siteOf(yard), TakeoffParameters.defaults(), Progress.NONE);
     }
 }

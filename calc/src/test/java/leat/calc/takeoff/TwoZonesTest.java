@@ -71,7 +71,10 @@ class TwoZonesTest {
         assertTrue(
                 ledger.steps().stream().anyMatch(step -> step.text().equals("elbow 90 1 in PVC, bend in pipe main")),
                 ledger::toString);
-        assertEquals(9, takeoff.why("tee").value().si() + takeoff.why("swing joint").value().si());
+        assertEquals(
+                9,
+                takeoff.why("tee").value().si()
+                        + takeoff.why("swing joint").value().si());
         var refused = assertThrows(InvalidValueException.class, () -> takeoff.why("tea 1 in PVC"));
         assertTrue(refused.getMessage().contains("tee 1 in PVC"), refused.getMessage());
     }
