@@ -31,7 +31,7 @@ public final class GivenPipes {
         yard.water().backflows().forEach(backflow -> waiting.add(backflow.on()));
         yard.trenches().stream()
                 .filter(trench -> !yard.isPlanned(trench.id(), Aspect.ROUTE))
-                .map(TrenchSegment::contents)
+                .map(TrenchSegment::pipes)
                 .forEach(waiting::addAll);
         SortedSet<PipeId> given = new TreeSet<>();
         while (!waiting.isEmpty()) {

@@ -234,7 +234,7 @@ class TernHillTest {
                 zones,
                 laterals,
                 water.bibs());
-        Set<Id> left = Yard.plannable(changed, yard.trenches());
+        Set<Id> left = Yard.plannable(changed, yard.power(), yard.trenches());
         return yard.changed(changed, yard.trenches(), yard.planned().only(left));
     }
 

@@ -134,6 +134,14 @@ final class FieldReader {
         throw wrongType(value, "a finite number without quotes");
     }
 
+    int whole(String name) {
+        double number = number(name);
+        if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
+            throw wrongType(required(name), "a whole number without quotes");
+        }
+        return (int) number;
+    }
+
     <E extends Enum<E>> E word(String name, Class<E> type) {
         Json value = required(name);
         String word = text(value);

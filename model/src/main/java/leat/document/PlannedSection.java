@@ -9,8 +9,15 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import leat.model.id.CableId;
+import leat.model.id.CircuitId;
+import leat.model.id.ConduitId;
+import leat.model.id.ControllerId;
+import leat.model.id.FeedId;
 import leat.model.id.HeadId;
 import leat.model.id.Id;
+import leat.model.id.LuminaireId;
+import leat.model.id.OutletId;
 import leat.model.id.PipeId;
 import leat.model.id.SegmentId;
 import leat.model.id.ValveId;
@@ -27,6 +34,13 @@ final class PlannedSection {
         ZONES(ZoneId.class, ZoneId::new),
         VALVES(ValveId.class, ValveId::new),
         PIPES(PipeId.class, PipeId::new),
+        CIRCUITS(CircuitId.class, CircuitId::new),
+        OUTLETS(OutletId.class, OutletId::new),
+        LUMINAIRES(LuminaireId.class, LuminaireId::new),
+        FEEDS(FeedId.class, FeedId::new),
+        CONTROLLERS(ControllerId.class, ControllerId::new),
+        CONDUITS(ConduitId.class, ConduitId::new),
+        CABLES(CableId.class, CableId::new),
         TRENCHES(SegmentId.class, SegmentId::new);
 
         private final Class<? extends Id> type;

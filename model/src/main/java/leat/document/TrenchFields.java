@@ -1,6 +1,12 @@
 package leat.document;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import leat.model.id.CableId;
+import leat.model.id.ConduitId;
+import leat.model.id.Id;
+import leat.model.id.LaidId;
 import leat.model.id.PipeId;
 import leat.model.id.SegmentId;
 import leat.model.quantity.UnitSystem;
@@ -21,19 +27,29 @@ final class TrenchFields {
                 .id("id", trench.id())
                 .route("route", trench.route())
                 .quantity("depth", trench.depth())
-                .ids("contents", trench.contents())
+                .ids("contents", trench.pipes())
+                .ids("conduits", laid(trench, ConduitId.class))
+                .ids("cables", laid(trench, CableId.class))
                 .flag("byHand", trench.byHand())
                 .word("phase", trench.phase(), Phase.NOW)
                 .fields();
     }
 
+    private static List<? extends Id> laid(TrenchSegment trench, Class<? extends LaidId> kind) {
+        return trench.contents().stream().filter(kind::isInstance).toList();
+    }
+
     TrenchSegment read(Json json) {
-        FieldReader in = FieldReader.of(json, "trench", places, "id", "route", "depth", "contents", "byHand", "phase");
+        FieldReader in = FieldReader.of(
+                json, "trench", places, "id", "route", "depth", "contents", "conduits", "cables", "byHand", "phase");
+        List<LaidId> contents = new ArrayList<>(in.ids("contents", PipeId::new));
+        contents.addAll(in.ids("conduits", ConduitId::new));
+        contents.addAll(in.ids("cables", CableId::new));
         return in.named(() -> new TrenchSegment(
                 in.id("id", SegmentId::new),
                 in.route("route"),
                 in.length("depth"),
-                in.ids("contents", PipeId::new),
+                contents,
                 in.flag("byHand"),
                 in.word("phase", Phase.class, Phase.NOW)));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import leat.model.fault.Nearest;
+import leat.model.power.CodeFamily;
 import leat.model.quantity.UnitSystem;
 
 /** How documents spell the constants of the model, and phrases that messages share. */
@@ -17,9 +18,9 @@ final class Words {
 
     /** {@code DRIP_LINE} is written {@code drip line}. */
     static String of(Enum<?> constant) {
-        return constant == UnitSystem.US
-                ? "US"
-                : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String name = constant.name().replace('_', ' ');
+        boolean abbreviated = constant == UnitSystem.US || constant instanceof CodeFamily;
+        return abbreviated ? name : name.toLowerCase(Locale.ROOT);
     }
 
     static <E extends Enum<E>> List<String> all(Class<E> type) {

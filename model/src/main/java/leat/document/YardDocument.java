@@ -2,13 +2,16 @@ package leat.document;
 
 import java.util.Map;
 import leat.model.catalog.Additions;
+import leat.model.catalog.Costs;
 import leat.model.fault.InvalidValueException;
 import leat.model.plan.Planned;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
+import leat.model.power.PowerSystem;
 import leat.model.quantity.UnitSystem;
 import leat.model.site.Terrain;
 import leat.model.water.WaterSystem;
+import leat.model.water.WateringNeeds;
 
 /**
  * A yard as text: JSON that a person can read and edit, described in docs/reference/yard-document.md. Reading what was
@@ -35,6 +38,7 @@ public final class YardDocument {
                 .word("units", units)
                 .object("site", SiteSection.written(yard.terrain(), units))
                 .object("water", WaterSection.written(yard.water(), units))
+                .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
@@ -81,6 +85,7 @@ public final class YardDocument {
                 "units",
                 "site",
                 "water",
+                "power",
                 "trenches",
                 "planned",
                 "additions");
@@ -92,7 +97,10 @@ public final class YardDocument {
                 edition,
                 in.optional("site", new SiteSection(places)::read).orElse(Terrain.EMPTY),
                 in.optional("water", new WaterSection(places)::read).orElse(WaterSystem.EMPTY),
+                in.optional("power", new PowerSection(places)::read).orElse(PowerSystem.EMPTY),
                 in.list("trenches", new TrenchFields(places)::read),
+                WateringNeeds.NONE,
+                Costs.NONE,
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),
                 in.optional("additions", new AdditionsSection(places, edition)::read)
                         .orElse(Additions.NONE)));

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import leat.model.catalog.Additions;
+import leat.model.catalog.Costs;
 import leat.model.catalog.FlowRule;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.HeadShape;
@@ -27,6 +28,7 @@ import leat.model.geometry.Polyline;
 import leat.model.geometry.Region;
 import leat.model.id.DigZoneId;
 import leat.model.id.Id;
+import leat.model.id.LaidId;
 import leat.model.id.LineId;
 import leat.model.id.ObstacleId;
 import leat.model.id.SegmentId;
@@ -35,6 +37,7 @@ import leat.model.id.SurfaceId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Planned;
 import leat.model.plan.Yard;
+import leat.model.power.PowerSystem;
 import leat.model.quantity.Angle;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.Flow;
@@ -57,6 +60,7 @@ import leat.model.site.Terrain;
 import leat.model.site.Watering;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.WaterSystem;
+import leat.model.water.WateringNeeds;
 
 /** Yards that use all that a document can hold, with names and figures that are awkward to write. Same seed, same yard. */
 final class RandomYards {
@@ -80,15 +84,14 @@ final class RandomYards {
 
     private Yard yard() {
         WaterSystem water = new RandomWater(this).system();
+        PowerSystem power = new RandomPower(this).system(water);
+        List<LaidId> laid = new ArrayList<>(water.pipes().map(pipe -> pipe.id()).toList());
+        power.conduits().forEach(conduit -> laid.add(conduit.id()));
+        power.cables().forEach(cable -> laid.add(cable.id()));
         List<TrenchSegment> trenches = list(i -> new TrenchSegment(
-                new SegmentId(name()),
-                route(),
-                length(),
-                some(water.pipes().map(pipe -> pipe.id()).toList()),
-                random.nextBoolean(),
-                any(Phase.class)));
+                new SegmentId(name()), route(), length(), some(laid), random.nextBoolean(), any(Phase.class)));
         SortedMap<Id, SortedSet<Aspect>> planned = new TreeMap<>();
-        for (Id id : Yard.plannable(water, trenches)) {
+        for (Id id : Yard.plannable(water, power, trenches)) {
             planned.put(id, new TreeSet<>(some(List.of(Aspect.values()))));
         }
         return new Yard(
@@ -97,7 +100,10 @@ final class RandomYards {
                 Yard.EDITION,
                 terrain(),
                 water,
+                power,
                 trenches,
+                WateringNeeds.NONE,
+                Costs.NONE,
                 new Planned(planned),
                 new Additions(
                         list(i -> family()),

@@ -83,7 +83,10 @@ class YardFileTest {
                 "leat-0",
                 YARD.terrain(),
                 YARD.water(),
+                YARD.power(),
                 YARD.trenches(),
+                YARD.watering(),
+                YARD.costs(),
                 YARD.planned(),
                 YARD.additions());
         var refused = assertThrows(DocumentException.class, () -> YardFile.save(file(), other));

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.model.id.HeadId;
 import leat.model.id.Id;
+import leat.model.id.LaidId;
 import leat.model.id.PipeId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Planned;
@@ -65,7 +66,9 @@ final class HeadReplacement {
                 laterals,
                 water.bibs());
         List<TrenchSegment> trenches = trenches();
-        Planned planned = yard.planned().only(Yard.plannable(changed, trenches)).with(placed, Aspect.POSITION);
+        Planned planned = yard.planned()
+                .only(Yard.plannable(changed, yard.power(), trenches))
+                .with(placed, Aspect.POSITION);
         return yard.changed(changed, trenches, planned);
     }
 
@@ -83,8 +86,8 @@ final class HeadReplacement {
     private List<TrenchSegment> trenches() {
         List<TrenchSegment> left = new ArrayList<>();
         for (TrenchSegment trench : yard.trenches()) {
-            List<PipeId> contents = trench.contents().stream()
-                    .filter(pipe -> !gonePipes.contains(pipe))
+            List<LaidId> contents = trench.contents().stream()
+                    .filter(laid -> !(laid instanceof PipeId pipe) || !gonePipes.contains(pipe))
                     .toList();
             boolean emptied = contents.isEmpty() && !trench.contents().isEmpty();
             if (!emptied || !yard.isPlanned(trench.id(), Aspect.ROUTE)) {
@@ -94,7 +97,7 @@ final class HeadReplacement {
         return left;
     }
 
-    private static TrenchSegment with(TrenchSegment trench, List<PipeId> contents) {
+    private static TrenchSegment with(TrenchSegment trench, List<LaidId> contents) {
         return new TrenchSegment(
                 trench.id(), trench.route(), trench.depth(), contents, trench.byHand(), trench.phase());
     }

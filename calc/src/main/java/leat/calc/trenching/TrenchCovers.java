@@ -20,10 +20,10 @@ final class TrenchCovers {
     static void look(TrenchSegment trench, Site site, List<Finding> findings) {
         WaterSystem water = site.yard().water();
         List<PipeId> main = water.main().runs().stream().map(PipeRun::id).toList();
-        hold(trench, trench.contents().stream().filter(main::contains).toList(), "trench.cover.main", site, findings);
+        hold(trench, trench.pipes().stream().filter(main::contains).toList(), "trench.cover.main", site, findings);
         hold(
                 trench,
-                trench.contents().stream().filter(pipe -> !main.contains(pipe)).toList(),
+                trench.pipes().stream().filter(pipe -> !main.contains(pipe)).toList(),
                 "trench.cover.lateral",
                 site,
                 findings);

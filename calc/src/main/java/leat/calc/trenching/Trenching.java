@@ -47,7 +47,7 @@ public final class Trenching {
         trenches.addAll(made);
         SortedSet<SegmentId> madeIds =
                 new TreeSet<>(made.stream().map(TrenchSegment::id).toList());
-        Planned planned = draft.planned(Yard.plannable(water, trenches), madeIds);
+        Planned planned = draft.planned(Yard.plannable(water, before.power(), trenches), madeIds);
         Yard yard = before.changed(water, trenches, planned);
         return new Proposal(yard, status(draft), draft.bounds(), draft.reasons());
     }
@@ -55,7 +55,7 @@ public final class Trenching {
     /** New pipes that are given and lie in no given trench need one: others may share it. */
     private static void addGivenPipes(Yard before, RouteDraft draft) {
         List<PipeId> trenched = givenTrenches(before).stream()
-                .flatMap(trench -> trench.contents().stream())
+                .flatMap(trench -> trench.pipes().stream())
                 .toList();
         before.water()
                 .pipes()

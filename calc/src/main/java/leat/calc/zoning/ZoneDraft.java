@@ -15,6 +15,7 @@ import leat.model.finding.Reason;
 import leat.model.finding.Subject;
 import leat.model.id.HeadId;
 import leat.model.id.Id;
+import leat.model.id.LaidId;
 import leat.model.id.ManifoldId;
 import leat.model.id.PipeId;
 import leat.model.id.ValveId;
@@ -173,7 +174,7 @@ final class ZoneDraft {
         WaterSystem changed = bare.withLaterals(
                 laterals.stream().filter(lateral -> !lateral.runs().isEmpty()).toList());
         List<TrenchSegment> trenches = trenchesWith(changed, before);
-        return before.changed(changed, trenches, planned(before.planned(), changed, trenches));
+        return before.changed(changed, trenches, planned(before, changed, trenches));
     }
 
     private boolean isUnchanged(Lateral lateral) {
@@ -195,8 +196,9 @@ final class ZoneDraft {
         List<PipeId> there = water.pipes().map(run -> run.id()).toList();
         List<TrenchSegment> kept = new ArrayList<>();
         for (TrenchSegment trench : before.trenches()) {
-            List<PipeId> contents =
-                    trench.contents().stream().filter(there::contains).toList();
+            List<LaidId> contents = trench.contents().stream()
+                    .filter(laid -> !(laid instanceof PipeId) || there.contains(laid))
+                    .toList();
             if (contents.equals(trench.contents())) {
                 kept.add(trench);
             } else if (!contents.isEmpty()) {
@@ -207,8 +209,9 @@ final class ZoneDraft {
         return kept;
     }
 
-    private Planned planned(Planned before, WaterSystem water, List<TrenchSegment> trenches) {
-        return before.only(Yard.plannable(water, trenches))
+    private Planned planned(Yard yard, WaterSystem water, List<TrenchSegment> trenches) {
+        return yard.planned()
+                .only(Yard.plannable(water, yard.power(), trenches))
                 .with(made, Aspect.ZONE)
                 .with(assigned, Aspect.ZONE);
     }

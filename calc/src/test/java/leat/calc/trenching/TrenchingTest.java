@@ -99,7 +99,7 @@ class TrenchingTest {
             assertEquals(run.route().lengthM(), inTrenchM, 1e-6, run.id().name());
         });
         assertTrue(yard.trenches().stream()
-                .allMatch(trench -> trench.contents().stream()
+                .allMatch(trench -> trench.pipes().stream()
                         .noneMatch(id -> yard.water().pipe(id).orElseThrow().existing())));
     }
 

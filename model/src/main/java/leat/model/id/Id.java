@@ -6,8 +6,10 @@ package leat.model.id;
  */
 public sealed interface Id extends Comparable<Id>
         permits UpstreamId,
+                LaidId,
+                WireEndId,
+                CircuitId,
                 BackflowId,
-                ManifoldId,
                 ZoneId,
                 HeadId,
                 BibId,

@@ -3,7 +3,7 @@ package leat.model.id;
 import leat.model.fault.Require;
 
 /** Names one manifold; unique among its kind. */
-public record ManifoldId(String name) implements Id {
+public record ManifoldId(String name) implements WireEndId {
 
     public ManifoldId {
         Require.name("manifold", name);

@@ -3,7 +3,7 @@ package leat.model.id;
 import leat.model.fault.Require;
 
 /** Names one pipe; unique among its kind. */
-public record PipeId(String name) implements UpstreamId {
+public record PipeId(String name) implements UpstreamId, LaidId {
 
     public PipeId {
         Require.name("pipe", name);

@@ -6,8 +6,10 @@ public enum Aspect {
     POSITION,
     /** To which zone a head belongs; for a zone or a valve, that it exists at all. */
     ZONE,
-    /** Where a pipe or a trench runs: the whole of it. */
+    /** Where a pipe, a conduit, a cable or a trench runs: the whole of it. */
     ROUTE,
-    /** The trade size of a pipe. */
-    SIZE
+    /** The trade size of a pipe or a conduit, or the conductors of a cable. */
+    SIZE,
+    /** From which circuit something takes its power; for a circuit, that it exists at all. */
+    CIRCUIT
 }

@@ -4,19 +4,24 @@ import java.util.Arrays;
 import java.util.List;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.RuleLimit;
+import leat.model.fault.Require;
 import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
 import leat.model.geometry.Region;
 import leat.model.id.ObstacleId;
+import leat.model.power.CodeFamily;
 import leat.model.quantity.Angle;
+import leat.model.quantity.Current;
 import leat.model.quantity.Flow;
 import leat.model.quantity.Length;
+import leat.model.quantity.Power;
 import leat.model.quantity.PrecipitationRate;
 import leat.model.quantity.Pressure;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Velocity;
+import leat.model.quantity.Voltage;
 import leat.model.site.DigZone;
 import leat.model.site.ExistingService;
 import leat.model.site.LimitLine;
@@ -40,6 +45,8 @@ public final class Parts {
     public static final UnitSystem METRIC = UnitSystem.METRIC;
     public static final Phase NOW = Phase.NOW;
     public static final Phase LATER = Phase.LATER;
+    public static final CodeFamily NFPA_70 = CodeFamily.NFPA_70;
+    public static final CodeFamily IEC_60364 = CodeFamily.IEC_60364;
     public static final Watering HEADS = Watering.HEADS;
     public static final Watering DRIP = Watering.DRIP;
     public static final Watering NONE = Watering.NONE;
@@ -106,6 +113,18 @@ public final class Parts {
 
     public static Ratio percent(double value) {
         return Ratio.percent(value);
+    }
+
+    public static Current amps(double value) {
+        return new Current(value);
+    }
+
+    public static Voltage volts(double value) {
+        return new Voltage(value);
+    }
+
+    public static Power watts(double value) {
+        return new Power(value);
     }
 
     // Places and shapes
@@ -270,6 +289,60 @@ public final class Parts {
     public static BibPart bib(String name, Place at) {
         return new BibPart(name, at, Fields.NONE);
     }
+
+    // Power and control
+
+    /** The family of electrical codes; by the yard's units if left out. */
+    public static CodePart electricalCode(CodeFamily family) {
+        return new CodePart(family);
+    }
+
+    public static PanelPart panel(String name, Place at) {
+        return new PanelPart(name, at, Fields.NONE);
+    }
+
+    public static CircuitPart circuit(String name) {
+        return new CircuitPart(name, Fields.NONE);
+    }
+
+    public static LoadPart outlet(String name, Place at) {
+        return new LoadPart(name, LoadPart.Kind.OUTLET, List.of(at), Fields.NONE);
+    }
+
+    /** Lights that are switched together, one at each place. */
+    public static LoadPart luminaires(String name, Place... places) {
+        return new LoadPart(
+                name,
+                LoadPart.Kind.LUMINAIRES,
+                Require.entries("luminaires " + name, "places", Arrays.asList(places)),
+                Fields.NONE);
+    }
+
+    /** The supply of the structure of that name. */
+    public static LoadPart feed(String structure) {
+        return new LoadPart(structure, LoadPart.Kind.FEED, List.of(), Fields.NONE);
+    }
+
+    /** The clock that opens the zone valves. */
+    public static LoadPart controller(String name) {
+        return new LoadPart(name, LoadPart.Kind.CONTROLLER, List.of(), Fields.NONE);
+    }
+
+    public static ConduitPart conduit(String name, Path route) {
+        return new ConduitPart(name, route, Fields.NONE);
+    }
+
+    /** The conductors of a circuit from one thing to the next. */
+    public static CablePart cable(String name, Path route) {
+        return new CablePart(name, false, route, Fields.NONE);
+    }
+
+    /** The wires from a controller to the valves of a manifold. */
+    public static CablePart valveWires(String name, Path route) {
+        return new CablePart(name, true, route, Fields.NONE);
+    }
+
+    // Trenches
 
     public static TrenchPart trench(String name, Path route) {
         return new TrenchPart(name, route, Fields.NONE);

@@ -5,15 +5,19 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import leat.model.catalog.Additions;
+import leat.model.catalog.Costs;
 import leat.model.fault.InvalidValueException;
 import leat.model.fault.Nearest;
 import leat.model.fault.Require;
 import leat.model.id.Id;
-import leat.model.id.PipeId;
+import leat.model.id.LaidId;
+import leat.model.power.CodeFamily;
+import leat.model.power.PowerSystem;
 import leat.model.quantity.UnitSystem;
 import leat.model.site.Terrain;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.WaterSystem;
+import leat.model.water.WateringNeeds;
 
 /**
  * The whole plan of a yard, finished or not. Immutable; stages give a new one.
@@ -28,7 +32,10 @@ public record Yard(
         String edition,
         Terrain terrain,
         WaterSystem water,
+        PowerSystem power,
         List<TrenchSegment> trenches,
+        WateringNeeds watering,
+        Costs costs,
         Planned planned,
         Additions additions) {
 
@@ -41,16 +48,29 @@ public record Yard(
         Require.name("yard " + name, "edition", edition);
         Require.present("yard " + name, "terrain", terrain);
         Require.present("yard " + name, "water", water);
+        Require.present("yard " + name, "power", power);
+        Require.present("yard " + name, "watering", watering);
+        Require.present("yard " + name, "costs", costs);
         Require.present("yard " + name, "planned", planned);
         Require.present("yard " + name, "additions", additions);
         trenches = Require.unique("trench", trenches, TrenchSegment::id);
-        checkNames(water, trenches, planned);
+        checkNames(water, power, trenches, planned);
     }
 
     /** A yard with nothing in it yet. */
     public static Yard empty(String name, UnitSystem units) {
         return new Yard(
-                name, units, EDITION, Terrain.EMPTY, WaterSystem.EMPTY, List.of(), Planned.NOTHING, Additions.NONE);
+                name,
+                units,
+                EDITION,
+                Terrain.EMPTY,
+                WaterSystem.EMPTY,
+                PowerSystem.EMPTY,
+                List.of(),
+                WateringNeeds.NONE,
+                Costs.NONE,
+                Planned.NOTHING,
+                Additions.NONE);
     }
 
     /**
@@ -68,7 +88,12 @@ public record Yard(
 
     /** The same yard in other units; only its parts to come and its printing change. */
     public Yard units(UnitSystem newUnits) {
-        return new Yard(name, newUnits, edition, terrain, water, trenches, planned, additions);
+        return new Yard(name, newUnits, edition, terrain, water, power, trenches, watering, costs, planned, additions);
+    }
+
+    /** The family of electrical codes that was stated, or the one that goes with the units. */
+    public CodeFamily codeFamily() {
+        return power.code().orElse(units == UnitSystem.US ? CodeFamily.NFPA_70 : CodeFamily.IEC_60364);
     }
 
     public boolean isPlanned(Id id, Aspect aspect) {
@@ -81,7 +106,7 @@ public record Yard(
      * @throws InvalidValueException if nothing that can be planned has that id
      */
     public Yard pin(Id id, Aspect... aspects) {
-        requirePlannable(id, plannable(water, trenches));
+        requirePlannable(id, plannable(water, power, trenches));
         return withPlanned(planned.without(id, aspects));
     }
 
@@ -99,7 +124,19 @@ public record Yard(
     }
 
     public Yard withTerrain(Terrain newTerrain) {
-        return new Yard(name, units, edition, newTerrain, water, trenches, planned, additions);
+        return new Yard(name, units, edition, newTerrain, water, power, trenches, watering, costs, planned, additions);
+    }
+
+    public Yard withPower(PowerSystem newPower) {
+        return changed(water, newPower, trenches, planned);
+    }
+
+    public Yard withWatering(WateringNeeds newWatering) {
+        return new Yard(name, units, edition, terrain, water, power, trenches, newWatering, costs, planned, additions);
+    }
+
+    public Yard withCosts(Costs newCosts) {
+        return new Yard(name, units, edition, terrain, water, power, trenches, watering, newCosts, planned, additions);
     }
 
     public Yard withPlanned(Planned newPlanned) {
@@ -108,30 +145,42 @@ public record Yard(
 
     /** What a stage changes, together, since each names things of the others. */
     public Yard changed(WaterSystem newWater, List<TrenchSegment> newTrenches, Planned newPlanned) {
-        return new Yard(name, units, edition, terrain, newWater, newTrenches, newPlanned, additions);
+        return changed(newWater, power, newTrenches, newPlanned);
+    }
+
+    /** As the other, with the power too. */
+    public Yard changed(
+            WaterSystem newWater, PowerSystem newPower, List<TrenchSegment> newTrenches, Planned newPlanned) {
+        return new Yard(
+                name, units, edition, terrain, newWater, newPower, newTrenches, watering, costs, newPlanned, additions);
     }
 
     /** Ids of all that a stage may plan. */
-    public static SortedSet<Id> plannable(WaterSystem water, List<TrenchSegment> trenches) {
+    public static SortedSet<Id> plannable(WaterSystem water, PowerSystem power, List<TrenchSegment> trenches) {
         SortedSet<Id> ids = new TreeSet<>();
         water.heads().forEach(head -> ids.add(head.id()));
         water.zones().forEach(zone -> ids.add(zone.id()));
         water.manifolds().forEach(manifold -> manifold.valves().forEach(valve -> ids.add(valve.id())));
         water.pipes().forEach(pipe -> ids.add(pipe.id()));
+        power.circuits().forEach(circuit -> ids.add(circuit.id()));
+        power.loads().forEach(load -> ids.add(load.id()));
+        power.conduits().forEach(conduit -> ids.add(conduit.id()));
+        power.cables().forEach(cable -> ids.add(cable.id()));
         trenches.forEach(trench -> ids.add(trench.id()));
         return ids;
     }
 
-    private static void checkNames(WaterSystem water, List<TrenchSegment> trenches, Planned planned) {
-        SortedSet<Id> known = plannable(water, trenches);
+    private static void checkNames(
+            WaterSystem water, PowerSystem power, List<TrenchSegment> trenches, Planned planned) {
+        SortedSet<Id> known = plannable(water, power, trenches);
         for (TrenchSegment trench : trenches) {
-            for (PipeId pipe : trench.contents()) {
-                if (!known.contains(pipe)) {
+            for (LaidId laid : trench.contents()) {
+                if (!known.contains(laid)) {
                     throw new InvalidValueException(
                             "trench " + trench.id(),
                             "contents",
-                            "'" + pipe + "', which is not there",
-                            "pipes of the yard");
+                            laid.kind() + " '" + laid + "', which is not there",
+                            "pipes, conduits and cables of the yard");
                 }
             }
         }

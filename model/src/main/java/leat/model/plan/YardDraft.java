@@ -13,8 +13,10 @@ import leat.model.catalog.RuleLimit;
 import leat.model.fault.Nearest;
 import leat.model.fault.UnfinishedException;
 import leat.model.id.Id;
+import leat.model.id.ManifoldId;
 import leat.model.id.NaturalOrder;
 import leat.model.id.ValveId;
+import leat.model.power.PowerSystem;
 import leat.model.quantity.UnitSystem;
 import leat.model.site.DigZone;
 import leat.model.site.ExistingService;
@@ -60,6 +62,7 @@ final class YardDraft {
     private final List<HeadFamily> families;
     private final List<RuleLimit> limits;
     private final PipeDrafts pipes = new PipeDrafts(this);
+    private final PowerDraft power;
 
     private YardDraft(Yard before) {
         this.before = before;
@@ -82,6 +85,7 @@ final class YardDraft {
         trenches = new ArrayList<>(before.trenches());
         families = new ArrayList<>(before.additions().heads());
         limits = new ArrayList<>(before.additions().limits());
+        power = new PowerDraft(this, before.power());
     }
 
     static YardDraft of(Yard before) {
@@ -99,6 +103,22 @@ final class YardDraft {
 
     PipeDrafts pipes() {
         return pipes;
+    }
+
+    PowerDraft power() {
+        return power;
+    }
+
+    List<Surface> surfaces() {
+        return surfaces;
+    }
+
+    Stream<ManifoldId> manifolds() {
+        return manifolds.stream().map(Manifold::id);
+    }
+
+    boolean complained() {
+        return !complaints.isEmpty();
     }
 
     void complain(String complaint) {
@@ -206,6 +226,7 @@ final class YardDraft {
                 .toList();
         pipes.resolve(sources.stream().map(Source::id).toList(), valves, water.main(), water.laterals());
         checkNames(valves);
+        PowerSystem allPower = power.build(before.codeFamily());
         throwIfUnfinished();
         Main main = pipes.mainWith(water.main());
         List<Lateral> laterals = pipes.lateralsWith(water.laterals(), zones);
@@ -216,7 +237,10 @@ final class YardDraft {
                 before.edition(),
                 new Terrain(survey, new Ground(asItIs, finished), surfaces, obstacles, services, digZones, limitLines),
                 new WaterSystem(sources, backflows, main, manifolds, heads, zones, laterals, bibs),
+                allPower,
                 trenches,
+                before.watering(),
+                before.costs(),
                 before.planned(),
                 new Additions(families, limits));
     }
@@ -237,8 +261,8 @@ final class YardDraft {
                 .ifPresent(on -> refer("manifold " + manifold.id(), "on", on.name(), "pipe of the main", ofMain)));
         bibs.forEach(bib ->
                 bib.on().ifPresent(on -> refer("hose bib " + bib.id(), "on", on.name(), "pipe of the main", ofMain)));
-        trenches.forEach(trench -> trench.contents()
-                .forEach(pipe -> refer("trench " + trench.id(), "holds", pipe.name(), "pipe", ofPipes)));
+        trenches.forEach(trench ->
+                trench.pipes().forEach(pipe -> refer("trench " + trench.id(), "holds", pipe.name(), "pipe", ofPipes)));
     }
 
     private static SortedSet<String> names(Stream<? extends Id> ids) {

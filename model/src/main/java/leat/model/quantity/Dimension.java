@@ -6,10 +6,16 @@ import java.util.function.DoubleFunction;
 public enum Dimension {
     LENGTH("length", Length::new),
     AREA("area", Area::new),
+    VOLUME("volume", Volume::new),
     PRESSURE("pressure", Pressure::new),
     FLOW("flow", Flow::new),
     VELOCITY("velocity", Velocity::new),
     PRECIPITATION("precipitation rate", PrecipitationRate::new),
+    TIME("time span", TimeSpan::new),
+    CURRENT("current", Current::new),
+    VOLTAGE("voltage", Voltage::new),
+    POWER("power", Power::new),
+    RESISTANCE("resistance", Resistance::new),
     ANGLE("angle", Angle::new),
     RATIO("ratio", Ratio::new),
     COUNT("count", Count::new);

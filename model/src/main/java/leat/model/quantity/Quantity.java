@@ -2,7 +2,21 @@ package leat.model.quantity;
 
 /** A figure with its dimension. The set is closed. */
 public sealed interface Quantity
-        permits Length, Area, Pressure, Flow, Velocity, PrecipitationRate, Angle, Ratio, Count {
+        permits Length,
+                Area,
+                Volume,
+                Pressure,
+                Flow,
+                Velocity,
+                PrecipitationRate,
+                TimeSpan,
+                Current,
+                Voltage,
+                Power,
+                Resistance,
+                Angle,
+                Ratio,
+                Count {
 
     /** The value in the SI unit of its dimension; degrees for an angle, a pure number for a ratio or a count. */
     double si();

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 
 /**
  * The units that text may use. Factors are exact by definition: inch 0.0254 m, pound 0.45359237 kg, standard gravity
- * 9.80665 m/s², US gallon 231 cubic inches (NIST Special Publication 811, appendix B).
+ * 9.80665 m/s², US gallon 231 cubic inches, yard 0.9144 m (NIST Special Publication 811, appendix B).
  */
 public enum Unit {
     METRE(Dimension.LENGTH, 1, "m"),
@@ -16,6 +16,11 @@ public enum Unit {
     INCH(Dimension.LENGTH, 0.0254, "in", "\""),
     SQUARE_METRE(Dimension.AREA, 1, "m2", "m²"),
     SQUARE_FOOT(Dimension.AREA, 0.3048 * 0.3048, "ft2", "ft²"),
+    CUBIC_METRE(Dimension.VOLUME, 1, "m3", "m³"),
+    LITRE(Dimension.VOLUME, 0.001, "L"),
+    GALLON(Dimension.VOLUME, 231 * 0.0254 * 0.0254 * 0.0254, "gal"),
+    CUBIC_FOOT(Dimension.VOLUME, 0.3048 * 0.3048 * 0.3048, "ft3", "ft³"),
+    CUBIC_YARD(Dimension.VOLUME, 0.9144 * 0.9144 * 0.9144, "yd3", "yd³"),
     PASCAL(Dimension.PRESSURE, 1, "Pa"),
     KILOPASCAL(Dimension.PRESSURE, 1_000, "kPa"),
     BAR(Dimension.PRESSURE, 100_000, "bar"),
@@ -29,6 +34,13 @@ public enum Unit {
     METRE_OF_RAIN_PER_SECOND(Dimension.PRECIPITATION, 1, "m/s"),
     MILLIMETRE_PER_HOUR(Dimension.PRECIPITATION, 0.001 / 3_600, "mm/h"),
     INCH_PER_HOUR(Dimension.PRECIPITATION, 0.0254 / 3_600, "in/h"),
+    SECOND(Dimension.TIME, 1, "s"),
+    MINUTE(Dimension.TIME, 60, "min"),
+    HOUR(Dimension.TIME, 3_600, "h"),
+    AMPERE(Dimension.CURRENT, 1, "A"),
+    VOLT(Dimension.VOLTAGE, 1, "V"),
+    WATT(Dimension.POWER, 1, "W", "VA"),
+    OHM(Dimension.RESISTANCE, 1, "ohm", "Ω"),
     DEGREE(Dimension.ANGLE, 1, "deg", "°"),
     PERCENT(Dimension.RATIO, 0.01, "%"),
     ONE(Dimension.RATIO, 1, ""),
@@ -88,10 +100,16 @@ public enum Unit {
         return switch (dimension) {
             case LENGTH -> us ? FOOT : METRE;
             case AREA -> us ? SQUARE_FOOT : SQUARE_METRE;
+            case VOLUME -> us ? CUBIC_YARD : CUBIC_METRE;
             case PRESSURE -> us ? PSI : KILOPASCAL;
             case FLOW -> us ? GALLON_PER_MINUTE : LITRE_PER_MINUTE;
             case VELOCITY -> us ? FOOT_PER_SECOND : METRE_PER_SECOND;
             case PRECIPITATION -> us ? INCH_PER_HOUR : MILLIMETRE_PER_HOUR;
+            case TIME -> MINUTE;
+            case CURRENT -> AMPERE;
+            case VOLTAGE -> VOLT;
+            case POWER -> WATT;
+            case RESISTANCE -> OHM;
             case ANGLE -> DEGREE;
             case RATIO -> PERCENT;
             case COUNT -> EACH;

@@ -19,7 +19,7 @@ public final class Units {
 
     /** A number, perhaps a fraction or a whole with a fraction, and its unit. */
     private static final Pattern TERM = Pattern.compile(
-            "\\s*([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)(?:(?:\\s+(\\d+))?/(\\d+))?\\s*(ft2|m2|m3/s|[^\\s\\d.+-][^\\s\\d]*)?\\s*");
+            "\\s*([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)(?:(?:\\s+(\\d+))?/(\\d+))?\\s*(ft2|ft3|yd3|m2|m3/s|m3|[^\\s\\d.+-][^\\s\\d]*)?\\s*");
 
     private Units() {}
 
@@ -136,6 +136,18 @@ public final class Units {
         return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
     }
 
+    /** The figure as a person wants to read it in a unit of its own, such as water in gallons. Never read back. */
+    public static String showIn(Unit unit, int decimals, Quantity quantity) {
+        if (unit.dimension() != quantity.dimension()) {
+            throw new InvalidValueException(
+                    "unit",
+                    "dimension",
+                    unit.symbol(),
+                    "a unit of " + quantity.dimension().label());
+        }
+        return withSymbol(String.format(Locale.ROOT, "%." + decimals + "f", quantity.si() / unit.factor()), unit);
+    }
+
     /** The symbol of the unit that {@link #show} uses; empty for a count. */
     public static String symbol(Dimension dimension, UnitSystem system) {
         return Unit.usual(dimension, system).symbol();
@@ -149,8 +161,9 @@ public final class Units {
             case PRESSURE -> us ? 1 : 0;
             case FLOW -> us ? 2 : 1;
             case PRECIPITATION -> us ? 2 : 1;
-            case ANGLE, COUNT -> 0;
-            case RATIO -> 1;
+            case VOLUME, RESISTANCE -> 2;
+            case ANGLE, COUNT, VOLTAGE, POWER, TIME -> 0;
+            case RATIO, CURRENT -> 1;
         };
     }
 

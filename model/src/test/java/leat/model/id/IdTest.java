@@ -28,7 +28,7 @@ class IdTest {
                 open.addAll(List.of(type.getPermittedSubclasses()));
             }
         }
-        return ids;
+        return ids.stream().distinct().toList();
     }
 
     /** Else two ids that are not equal would fall together in a sorted set. */

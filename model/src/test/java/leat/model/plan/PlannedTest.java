@@ -25,7 +25,7 @@ class PlannedTest {
     @RepeatedTest(100)
     void pinUndoesReleaseAndTouchesNothingElse(RepetitionInfo turn) {
         Random random = new Random(turn.getCurrentRepetition());
-        List<Id> ids = new ArrayList<>(Yard.plannable(plot.water(), plot.trenches()));
+        List<Id> ids = new ArrayList<>(Yard.plannable(plot.water(), plot.power(), plot.trenches()));
         Yard yard = plot;
         for (int i = random.nextInt(8); i > 0; i--) {
             yard = yard.release(ids.get(random.nextInt(ids.size())), Aspect.values()[random.nextInt(4)]);

@@ -207,7 +207,7 @@ final class Schedules {
                     Cell.figure(trench.route().length(), units),
                     new Cell(Words.smallNumber(trench.depth(), units), true),
                     Cell.text(String.join(
-                            ", ", trench.contents().stream().map(PipeId::name).toList())),
+                            ", ", trench.contents().stream().map(Id::name).toList())),
                     Cell.text(waters(trench)),
                     Cell.text(trench.byHand() ? "by hand" : "by hand or machine"),
                     when(trench.phase())));
@@ -218,7 +218,7 @@ final class Schedules {
     private String waters(TrenchSegment trench) {
         return String.join(
                 ", ",
-                trench.contents().stream()
+                trench.pipes().stream()
                         .map(pipe -> WaterStyle.of(water.waterIn(pipe)))
                         .distinct()
                         .sorted()
