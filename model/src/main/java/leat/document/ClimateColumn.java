@@ -12,12 +12,7 @@ enum ClimateColumn {
     DEW_POINT("dew point", false, ClimateUnit.of("C", 1), ClimateUnit.FAHRENHEIT),
     HUMIDITY("humidity", false, ClimateUnit.of("%", 1)),
     /** At 2 m above the ground. */
-    WIND(
-            "wind",
-            false,
-            ClimateUnit.of("m/s", 1),
-            ClimateUnit.of("km/h", 1 / 3.6),
-            ClimateUnit.of("mph", 0.44704)),
+    WIND("wind", false, ClimateUnit.of("m/s", 1), ClimateUnit.of("km/h", 1 / 3.6), ClimateUnit.of("mph", 0.44704)),
     SUNSHINE("sunshine", false, ClimateUnit.of("h", 1)),
     SUNSHINE_SHARE("sunshine share", false, ClimateUnit.of("%", 1)),
     SOLAR("solar", false, ClimateUnit.of("MJ/m2", 1), ClimateUnit.of("kWh/m2", 3.6)),

@@ -43,8 +43,8 @@ final class ClimateHead {
         ClimateColumn column = Arrays.stream(ClimateColumn.values())
                 .filter(one -> one.title().equals(title))
                 .findFirst()
-                .orElseThrow(() -> fault("'" + title + "' is no column of a climate; it must be "
-                        + Words.oneOf(title, titles())));
+                .orElseThrow(() ->
+                        fault("'" + title + "' is no column of a climate; it must be " + Words.oneOf(title, titles())));
         if (indexes.put(column, index) != null) {
             throw fault("the column " + title + " stands there twice");
         }

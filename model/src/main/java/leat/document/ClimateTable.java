@@ -83,8 +83,10 @@ public final class ClimateTable {
         try {
             return new Climate(
                     file,
-                    Angle.degrees(needed(first, ClimateColumn.LATITUDE, months.get(0).month())),
-                    Length.metres(needed(first, ClimateColumn.ALTITUDE, months.get(0).month())),
+                    Angle.degrees(
+                            needed(first, ClimateColumn.LATITUDE, months.get(0).month())),
+                    Length.metres(
+                            needed(first, ClimateColumn.ALTITUDE, months.get(0).month())),
                     months);
         } catch (InvalidValueException fault) {
             throw new LeatException(place(first) + fault.getMessage(), fault);
@@ -97,8 +99,8 @@ public final class ClimateTable {
                 .map(ClimateMonth::name)
                 .collect(Collectors.joining(", "));
         if (!missing.isEmpty()) {
-            throw new LeatException(
-                    file + ": the year has gaps; there must be a line for each month, and none is there for " + missing);
+            throw new LeatException(file
+                    + ": the year has gaps; there must be a line for each month, and none is there for " + missing);
         }
     }
 

@@ -33,9 +33,12 @@ public record ClimateMonth(
     public ClimateMonth {
         Require.present("climate", "month", month);
         String thing = "climate of " + name(month);
+        lowC += 0.0; // turns -0.0 into 0.0, which would be equal in value and unequal as a record
+        highC += 0.0;
         within(thing, "lowC", lowC, -90, 60, "-90 to 60 °C");
         within(thing, "highC", highC, lowC, 60, "at least the low, " + lowC + ", and at most 60 °C");
         Require.present(thing, "dewC", dewC);
+        dewC = dewC.map(dew -> dew + 0.0);
         double high = highC;
         dewC.ifPresent(dew -> within(thing, "dewC", dew, -90, high, "at most the high, " + high + " °C"));
         Require.present(thing, "humidity", humidity);

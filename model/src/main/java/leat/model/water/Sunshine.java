@@ -17,10 +17,12 @@ public record Sunshine(Optional<Double> hours, Optional<Ratio> share, Optional<D
 
     public Sunshine {
         Require.present("sunshine", "hours", hours);
+        hours = hours.map(one -> one + 0.0); // see ClimateMonth
         hours.ifPresent(one -> ClimateMonth.within("sunshine", "hours", one, 0, 24, "0 to 24"));
         Require.present("sunshine", "share", share);
         share.ifPresent(one -> ClimateMonth.within("sunshine", "share", one.value(), 0, 1, "0 % to 100 %"));
         Require.present("sunshine", "solarMj", solarMj);
+        solarMj = solarMj.map(one -> one + 0.0);
         solarMj.ifPresent(one -> ClimateMonth.within("sunshine", "solarMj", one, 0, 50, "0 to 50 MJ/m²"));
     }
 
