@@ -11,6 +11,7 @@ import leat.calc.hydraulics.HeadPressure;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.schedule.Schedule;
 import leat.calc.sizing.SizeReview;
 import leat.calc.sizing.SizingParameters;
 import leat.calc.supply.Supply;
@@ -44,7 +45,9 @@ public final class Assessor {
                 Coverage.run(site, CoverageParameters.defaults().withWorking(working(site, hydraulics)), progress);
         progress.at(0.8, "trenches");
         var trenching = TrenchReview.run(site, TrenchReviewParameters.defaults(), progress);
-        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching);
+        progress.at(0.9, "watering schedule");
+        var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);
+        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, schedule);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

@@ -16,8 +16,8 @@ import leat.model.water.GrowingPlace;
  *
  * @param plantWords everyday words for plantings, each with the key of its kind
  * @param intakes    of each soil by slope and cover
- * @param density    factor on the crop coefficient, for each class of density
- * @param exposure   factor on the crop coefficient, for each class of microclimate
+ * @param densities  factor on the crop coefficient, for each class of density
+ * @param microclimates factor on the crop coefficient, for each class of microclimate
  * @param evenness   usual low-quarter distribution uniformity, by shape of head
  */
 public record WateringTables(
@@ -25,8 +25,8 @@ public record WateringTables(
         SortedMap<String, PlantKind> plants,
         SortedMap<String, String> plantWords,
         List<IntakeRate> intakes,
-        SortedMap<GrowingPlace.Grade, UsualFigure> density,
-        SortedMap<GrowingPlace.Grade, UsualFigure> exposure,
+        SortedMap<GrowingPlace.Grade, UsualFigure> densities,
+        SortedMap<GrowingPlace.Grade, UsualFigure> microclimates,
         SortedMap<HeadShape, UsualFigure> evenness) {
 
     public static final WateringTables EMPTY = new WateringTables(
@@ -43,8 +43,8 @@ public record WateringTables(
         plants = kept(plants);
         plantWords = kept(plantWords);
         intakes = Require.entries("watering tables", "intakes", intakes);
-        density = kept(density);
-        exposure = kept(exposure);
+        densities = kept(densities);
+        microclimates = kept(microclimates);
         evenness = kept(evenness);
     }
 
@@ -67,14 +67,30 @@ public record WateringTables(
         return Collections.unmodifiableSortedMap(new TreeMap<>(rows));
     }
 
-    private static <T> T find(String thing, SortedMap<String, T> rows, String key) {
+    /** Factor on the crop coefficient. */
+    public UsualFigure density(GrowingPlace.Grade grade) {
+        return find("density", densities, grade);
+    }
+
+    /** Factor on the crop coefficient. */
+    public UsualFigure microclimate(GrowingPlace.Grade grade) {
+        return find("microclimate", microclimates, grade);
+    }
+
+    /** Low-quarter distribution uniformity where the plan's own is not known. */
+    public UsualFigure evenness(HeadShape shape) {
+        return find("evenness", evenness, shape);
+    }
+
+    private static <K extends Comparable<K>, T> T find(String thing, SortedMap<K, T> rows, K key) {
         T row = rows.get(key);
         if (row == null) {
+            List<String> names = rows.keySet().stream().map(K::toString).toList();
             throw new InvalidValueException(
                     thing,
                     "key",
                     "'" + key + "'",
-                    "one of " + String.join(", ", rows.keySet()) + Nearest.hint(key, rows.keySet()));
+                    "one of " + String.join(", ", names) + Nearest.hint(key.toString(), names));
         }
         return row;
     }

@@ -40,8 +40,7 @@ public final class SoilWater {
      */
     public static double effectiveRainMm(double rainMm, double useMm, double storageMm) {
         double room = Math.min(storageMm, 150); // the polynomial was fitted to 150 mm
-        double storageFactor =
-                0.531747 + 0.011621 * room - 8.943e-5 * room * room + 2.321e-7 * room * room * room;
+        double storageFactor = 0.531747 + 0.011621 * room - 8.943e-5 * room * room + 2.321e-7 * room * room * room;
         double atThreeInchesMm = 1.252474 * StrictMath.pow(rainMm, 0.82416) - 2.935224;
         double effectiveMm = storageFactor * atThreeInchesMm * StrictMath.pow(10, 0.000955 * useMm);
         return Math.max(0, Math.min(effectiveMm, Math.min(rainMm, useMm)));

@@ -55,8 +55,7 @@ public final class Sunlight {
     }
 
     /** Solar radiation at the ground from how far the day's temperatures lie apart (equation 50). */
-    public static double fromTemperaturesMj(
-            double lowC, double highC, double extraterrestrialMj, double coefficient) {
+    public static double fromTemperaturesMj(double lowC, double highC, double extraterrestrialMj, double coefficient) {
         return coefficient * StrictMath.sqrt(highC - lowC) * extraterrestrialMj;
     }
 

@@ -45,9 +45,8 @@ public final class WeekDays {
                 continue;
             }
             double mostS = busiestS(days, weekS, busyS);
-            boolean isBetter = fewer > 0
-                    || mostS < bestBusyS
-                    || mostS == bestBusyS && longestWait(days) < longestWait(best);
+            boolean isBetter =
+                    fewer > 0 || mostS < bestBusyS || mostS == bestBusyS && longestWait(days) < longestWait(best);
             if (isBetter) {
                 best = days;
                 bestBusyS = mostS;

@@ -81,10 +81,7 @@ class EvapotranspirationReferenceTest {
                 check.expect(
                         "rn_MJ_m2_d",
                         netRadiation(
-                                check,
-                                check.input("ea_kPa"),
-                                check.input("rs_MJ_m2_d"),
-                                check.input("rso_MJ_m2_d")));
+                                check, check.input("ea_kPa"), check.input("rs_MJ_m2_d"), check.input("rso_MJ_m2_d")));
             default -> agreesOnUse(check);
         }
     }
