@@ -33,7 +33,18 @@ const site = yard("Mill Croft").units(METRIC).with(
   dripLine("vegetables 1", polyline(at(22.8, 18.6), at(22.8, 21.4))).family("dripline-2_0-0_3"),
   dripLine("vegetables 2", polyline(at(23.6, 18.6), at(23.6, 21.4))).family("dripline-2_0-0_3"),
   dripLine("vegetables 3", polyline(at(24.4, 18.6), at(24.4, 21.4))).family("dripline-2_0-0_3"),
-  dripLine("vegetables 4", polyline(at(25.2, 18.6), at(25.2, 21.4))).family("dripline-2_0-0_3"));
+  dripLine("vegetables 4", polyline(at(25.2, 18.6), at(25.2, 21.4))).family("dripline-2_0-0_3"),
+
+  electricalCode(IEC_60364),
+  panel("house", at(18.6, 2)).inside("house").spareWays(3),
+  circuit("garden").from("house").breaker(amps(16)).groundFault(),
+  circuit("pump").from("house").breaker(amps(10)).groundFault(),
+  circuit("lights").from("house").breaker(amps(10)).groundFault(),
+  outlet("court", at(19.2, 8.6)).on("garden"),
+  outlet("rain pump", at(21.4, 13.2)).on("pump").draws(watts(900)),
+  feed("greenhouse").on("garden").draws(watts(2000)).phase(LATER).conduitNow(),
+  luminaires("court", at(9.4, 10.6), at(14, 10.6), at(18.6, 10.6)).switchAt(at(18.8, 8)).on("lights").draws(watts(8)).phase(LATER).wiresNow(),
+  controller("garden").inside("tool shed").on("garden"));
 
 const finished = plan(site, heads("multi-4_9", "multi-3_7"));
 const a = assess(finished);
