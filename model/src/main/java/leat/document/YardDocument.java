@@ -40,6 +40,7 @@ public final class YardDocument {
                 .object("water", WaterSection.written(yard.water(), units))
                 .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
+                .object("costs", CostsSection.written(yard.costs(), units))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
                 .fields();
@@ -87,6 +88,7 @@ public final class YardDocument {
                 "water",
                 "power",
                 "trenches",
+                "costs",
                 "planned",
                 "additions");
         String edition = in.text("edition");
@@ -100,7 +102,7 @@ public final class YardDocument {
                 in.optional("power", new PowerSection(places)::read).orElse(PowerSystem.EMPTY),
                 in.list("trenches", new TrenchFields(places)::read),
                 WateringNeeds.NONE,
-                Costs.NONE,
+                in.optional("costs", new CostsSection(places)::read).orElse(Costs.NONE),
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),
                 in.optional("additions", new AdditionsSection(places, edition)::read)
                         .orElse(Additions.NONE)));

@@ -4,12 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import leat.calc.budget.BudgetResult;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
 import leat.calc.sizing.SizeReviewResult;
 import leat.calc.supply.SupplyResult;
+import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
@@ -33,7 +35,11 @@ public record Assessment(
         SizeReviewResult sizes,
         ZoneReviewResult zoning,
         CoverageResult coverage,
-        TrenchReviewResult trenching) {
+        TrenchReviewResult trenching,
+        TakeoffResult takeoff,
+        BudgetResult budget) {
+
+    private static final String MATERIALS = "materials";
 
     private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(Finding::severity)
             .thenComparing(finding -> finding.rule().id())
@@ -79,8 +85,14 @@ public record Assessment(
         return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
     }
 
-    /** The same by name: a head's, or else a bib's. */
+    /**
+     * The same by name: a head's, or else a bib's. Of {@code materials} it tells where a material goes, place by place:
+     * {@code why("materials", "tee 1 in")}.
+     */
     public Ledger why(String name, String figure) {
+        if (name.equals(MATERIALS)) {
+            return takeoff.why(figure);
+        }
         Stream<Id> ids = Stream.concat(
                 yard().water().heads().stream().map(Head::id),
                 yard().water().bibs().stream().map(HoseBib::id));
@@ -95,6 +107,6 @@ public record Assessment(
                 .toList();
         String nearest =
                 Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
-        return new InvalidValueException("why", "name", "'" + name + "'", "the name of a head or a hose bib" + nearest);
+        return new InvalidValueException("why", "name", "'" + name + "'", "the name of a head or a hose bib, or " + MATERIALS + nearest);
     }
 }

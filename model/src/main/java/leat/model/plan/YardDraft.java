@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import leat.model.catalog.Additions;
+import leat.model.catalog.Costs;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.RuleLimit;
 import leat.model.fault.Nearest;
@@ -61,6 +62,7 @@ final class YardDraft {
     private final List<TrenchSegment> trenches;
     private final List<HeadFamily> families;
     private final List<RuleLimit> limits;
+    private Costs costs;
     private final PipeDrafts pipes = new PipeDrafts(this);
     private final PowerDraft power;
 
@@ -85,6 +87,7 @@ final class YardDraft {
         trenches = new ArrayList<>(before.trenches());
         families = new ArrayList<>(before.additions().heads());
         limits = new ArrayList<>(before.additions().limits());
+        costs = before.costs();
         power = new PowerDraft(this, before.power());
     }
 
@@ -218,6 +221,14 @@ final class YardDraft {
         limits.add(limit);
     }
 
+    Costs costs() {
+        return costs;
+    }
+
+    void costs(Costs newCosts) {
+        costs = newCosts;
+    }
+
     Yard build() {
         WaterSystem water = before.water();
         List<ValveId> valves = manifolds.stream()
@@ -240,7 +251,7 @@ final class YardDraft {
                 allPower,
                 trenches,
                 before.watering(),
-                before.costs(),
+                costs,
                 before.planned(),
                 new Additions(families, limits));
     }
