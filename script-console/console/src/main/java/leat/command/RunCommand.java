@@ -1,11 +1,9 @@
 package leat.command;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import leat.model.fault.InvalidValueException;
 import leat.script.ScriptHost;
 import leat.script.ScriptOutcome;
 import leat.script.ScriptRequest;
@@ -47,7 +45,7 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
-        ScriptRequest request = ScriptRequest.of(script).withSettings(settings).withLimit(limit());
+        ScriptRequest request = ScriptRequest.of(script).withSettings(settings).withLimit(TimeLimit.of(timeoutS));
         ScriptOutcome outcome = ScriptRunner.ofLeat().run(request, host(terminal));
         terminal.clearProgress();
         Ending ending = new Ending(common, terminal);
@@ -78,15 +76,5 @@ final class RunCommand implements Callable<Integer> {
                 terminal.progress(fraction, what);
             }
         };
-    }
-
-    private Duration limit() {
-        if (timeoutS == null) {
-            return Duration.ZERO;
-        }
-        if (!(timeoutS >= 0.001 && timeoutS <= 1e6)) {
-            throw new InvalidValueException("--timeout", "time", timeoutS + " s", "0.001 to 1,000,000 s");
-        }
-        return Duration.ofMillis(Math.round(timeoutS * 1000));
     }
 }

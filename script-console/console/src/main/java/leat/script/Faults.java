@@ -3,6 +3,7 @@ package leat.script;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
 import leat.model.fault.LeatException;
 import org.graalvm.polyglot.PolyglotException;
@@ -15,12 +16,24 @@ final class Faults {
     private final ScriptFolder folder;
     private final Collection<String> globals;
     private final Views views;
+    private final Map<Source, Source> asTyped;
 
     Faults(ScriptRequest request, ScriptFolder folder, Collection<String> globals, Views views) {
+        this(request, folder, globals, views, Map.of());
+    }
+
+    /** {@code asTyped} gives for a source that is run in another form the form in which the user wrote it. */
+    Faults(
+            ScriptRequest request,
+            ScriptFolder folder,
+            Collection<String> globals,
+            Views views,
+            Map<Source, Source> asTyped) {
         this.request = request;
         this.folder = folder;
         this.globals = globals;
         this.views = views;
+        this.asTyped = asTyped;
     }
 
     /** Ready to throw; a fault of our own code comes back as an IllegalStateException that says where it struck. */
@@ -90,8 +103,13 @@ final class Faults {
     }
 
     private String shown(Optional<Place> place, String word, String message) {
-        return place.map(known -> known.show(nameOf(known.source()), word, message))
+        return place.map(this::asTyped)
+                .map(known -> known.show(nameOf(known.source()), word, message))
                 .orElse(request.file() + ": " + message);
+    }
+
+    private Place asTyped(Place place) {
+        return new Place(asTyped.getOrDefault(place.source(), place.source()), place.start(), place.end());
     }
 
     /** The file as the user would name it: beside the script, by the way the script was named. */

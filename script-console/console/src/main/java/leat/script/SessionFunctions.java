@@ -26,7 +26,7 @@ import org.graalvm.polyglot.proxy.ProxyExecutable;
  * The functions that need to know which script is running: its settings, its folder, where its output goes. The
  * public methods are what a script can call.
  */
-final class SessionFunctions {
+public final class SessionFunctions {
 
     private final Settings settings;
     private final ScriptFolder folder;
@@ -47,13 +47,18 @@ final class SessionFunctions {
                 .forEach((name, operation) -> bindings.put(name, new MethodView(operation, this, views)));
         bindings.put("print", (ProxyExecutable) values -> {
             host.print(Arrays.stream(values).map(views::text).collect(Collectors.joining(" ")));
-            return null;
+            return views.nothing();
         });
         return bindings;
     }
 
     ScriptOutcome outcome() {
         return results.outcome();
+    }
+
+    /** The files of reports made so far; the next reports begin anew. */
+    SortedMap<String, byte[]> takeFiles() {
+        return results.takeFiles();
     }
 
     /** The yard with all that is not given planned: heads, zones, trenches, pipes, sizes. */

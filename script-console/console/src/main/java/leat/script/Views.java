@@ -32,6 +32,7 @@ final class Views {
     private String calling = "";
     private UnitSystem units = UnitSystem.US;
     private Function<Object, Object> toArray = elements -> elements;
+    private @Nullable Object nothing;
 
     Views(Surface surface, Map<Class<?>, String> examples) {
         this.surface = surface;
@@ -62,6 +63,16 @@ final class Views {
     /** {@code maker} turns a foreign array into an array of the script's language. */
     void makeArraysWith(Function<Object, Object> maker) {
         toArray = maker;
+    }
+
+    /** The value of a call that gives none, in the script's language. */
+    @Nullable
+    Object nothing() {
+        return nothing;
+    }
+
+    void nothingIs(Object undefined) {
+        nothing = undefined;
     }
 
     /** The value as the script sees it; null for an absent one. */
@@ -124,6 +135,11 @@ final class Views {
 
     ProxyIterator iterator(Iterator<Object> elements) {
         return ProxyIterator.from(elements);
+    }
+
+    /** How the units of the yard seen last are shown. */
+    Display display() {
+        return new Display(units);
     }
 
     /** A value of the host as a person reads it. */
