@@ -15,6 +15,7 @@ import leat.console.PipedDialogue;
 import leat.console.SessionOpener;
 import leat.console.TypedDialogue;
 import leat.script.JavaScriptSession;
+import leat.script.JavaSession;
 import leat.script.SessionRequest;
 import org.jline.terminal.TerminalBuilder;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +47,9 @@ final class ConsoleCommand implements Callable<Integer> {
     @Option(names = "--timeout", paramLabel = "SECONDS", description = "Stops an entry after that time.")
     private @Nullable Double timeoutS;
 
+    @Option(names = "--java", description = "Takes Java in place of JavaScript; it is not confined.")
+    private boolean java;
+
     @Option(names = "--forget", description = "Keeps no history of what is typed.")
     private boolean forget;
 
@@ -53,7 +57,7 @@ final class ConsoleCommand implements Callable<Integer> {
     public Integer call() {
         Terminal terminal = common.terminal();
         SessionRequest request = new SessionRequest(folder, new TreeMap<>(settings), TimeLimit.of(timeoutS));
-        SessionOpener opener = host -> JavaScriptSession.open(request, host);
+        SessionOpener opener = host -> java ? JavaSession.open(request, host) : JavaScriptSession.open(request, host);
         Outlet outlet = new ConsoleOutlet(terminal, new Ending(common, terminal), out);
         if (Common.isPersonThere()) {
             typed(opener, outlet);
@@ -66,10 +70,17 @@ final class ConsoleCommand implements Callable<Integer> {
     private void typed(SessionOpener opener, Outlet outlet) {
         try (var terminal = TerminalBuilder.builder().system(true).dumb(true).build()) {
             new TypedDialogue(terminal, outlet, history())
-                    .run(opener, "Leat in JavaScript. help() explains, Tab completes, Ctrl-D leaves.");
+                    .run(opener, greeting());
         } catch (IOException failure) {
             throw new UncheckedIOException("the terminal cannot be used", failure);
         }
+    }
+
+    private String greeting() {
+        String language = java
+                ? "Leat in Java. Java is not confined: it can read, write and start whatever you can."
+                : "Leat in JavaScript.";
+        return language + "\nhelp() explains, Tab completes, Ctrl-C stops what runs, Ctrl-D leaves.";
     }
 
     private Optional<Path> history() {

@@ -1,7 +1,6 @@
 package leat.script;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
@@ -40,7 +39,7 @@ final class Faults {
     RuntimeException of(PolyglotException fault, Source script, Guard guard) {
         Optional<Place> place = Place.of(fault);
         if (guard.stopped()) {
-            return failed(place, "", stopped(guard), fault);
+            return failed(place, "", guard.why(), fault);
         }
         if (fault.isHostException()) {
             return ofHost(fault.asHostException(), place);
@@ -57,15 +56,7 @@ final class Faults {
 
     /** The script did not end when told to. */
     RuntimeException leftBehind(Guard guard) {
-        return new ScriptFailedException(request.file() + ": " + stopped(guard));
-    }
-
-    private String stopped(Guard guard) {
-        return switch (guard.cause()) {
-            case TIME -> "stopped: the script ran longer than " + seconds(request.limit());
-            case MEMORY -> "stopped: the script needs more memory than there is";
-            case CALLER, NONE -> "stopped";
-        };
+        return new ScriptFailedException(request.file() + ": " + guard.why());
     }
 
     RuntimeException outOfMemory(OutOfMemoryError error) {
@@ -125,10 +116,5 @@ final class Faults {
 
     private static String said(Throwable fault) {
         return String.valueOf(fault.getMessage());
-    }
-
-    private static String seconds(Duration limit) {
-        double seconds = limit.toMillis() / 1000.0;
-        return (seconds == Math.rint(seconds) ? String.valueOf((long) seconds) : String.valueOf(seconds)) + " s";
     }
 }

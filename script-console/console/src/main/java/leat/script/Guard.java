@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class Guard {
 
     /** Why a script had to be stopped. */
-    enum Cause {
+    private enum Cause {
         NONE,
         TIME,
         MEMORY,
@@ -48,12 +48,22 @@ final class Guard {
         this.limit = limit;
     }
 
-    Cause cause() {
-        return cause;
-    }
-
     boolean stopped() {
         return cause != Cause.NONE;
+    }
+
+    /** Why the script was stopped, for a message. */
+    String why() {
+        return switch (cause) {
+            case TIME -> "stopped: the script ran longer than " + seconds(limit);
+            case MEMORY -> "stopped: the script needs more memory than there is";
+            case CALLER, NONE -> "stopped";
+        };
+    }
+
+    private static String seconds(Duration limit) {
+        double seconds = limit.toMillis() / 1000.0;
+        return (seconds == Math.rint(seconds) ? String.valueOf((long) seconds) : String.valueOf(seconds)) + " s";
     }
 
     /** How calculations learn that they should stop; news goes on to the host. */

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
-import leat.calc.Progress;
 import leat.calc.assess.Assessment;
 import leat.model.plan.Parts;
 import org.graalvm.polyglot.PolyglotException;
@@ -35,9 +34,10 @@ public final class JavaScriptSession implements ScriptSession {
         this.host = host;
         this.folder = request.scriptFolder();
         this.guard = new Guard(request.limit());
-        this.functions = new SessionFunctions(new Settings(request.settings()), folder, host, new GuardedProgress());
+        UnitsSeen units = new UnitsSeen();
+        this.functions = new SessionFunctions(new Settings(request.settings()), folder, host, new CurrentProgress(() -> guard, host), units);
         this.prelude = new Prelude(surface, vocabulary, functions);
-        this.views = new Views(surface, prelude.examples());
+        this.views = new Views(surface, prelude.examples(), units);
         this.bindings = prelude.bindings(views);
         this.confined = opened();
     }
@@ -171,19 +171,5 @@ public final class JavaScriptSession implements ScriptSession {
     @Override
     public void close() {
         confined.close();
-    }
-
-    /** Of the entry that runs at the time. */
-    private final class GuardedProgress implements Progress {
-
-        @Override
-        public boolean stopped() {
-            return guard.stopped();
-        }
-
-        @Override
-        public void at(double fraction, String what) {
-            host.progress(fraction, what);
-        }
     }
 }

@@ -44,9 +44,10 @@ public final class ScriptRunner {
                 .buildLiteral();
         Settings settings = new Settings(request.settings());
         Guard guard = new Guard(request.limit());
-        SessionFunctions session = new SessionFunctions(settings, folder, host, guard.progress(host));
+        UnitsSeen units = new UnitsSeen();
+        SessionFunctions session = new SessionFunctions(settings, folder, host, guard.progress(host), units);
         Prelude prelude = new Prelude(surface, vocabulary, session);
-        Views views = new Views(surface, prelude.examples());
+        Views views = new Views(surface, prelude.examples(), units);
         SortedMap<String, Object> bindings = prelude.bindings(views);
         Faults faults = new Faults(request, folder, bindings.keySet(), views);
         Runnable evaluation = () -> evaluate(folder, script, bindings, views, faults, guard);
