@@ -97,7 +97,13 @@ class RulesTest {
     @Test
     void theCatalogueSuggestsTheNearestKey() {
         Catalog empty = new Catalog(
-                new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+                new TreeMap<>(),
+                new TreeMap<>(),
+                new TreeMap<>(),
+                new TreeMap<>(),
+                new TreeMap<>(),
+                new TreeMap<>(),
+                WateringTables.EMPTY);
         refused("device: key is 'meter-1'; it must be a key of the catalogue", () -> empty.device("meter-1"));
         refused("soil: key is 'silt'; it must be a key of the catalogue", () -> empty.soil("silt"));
     }
