@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import leat.calc.budget.BudgetResult;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
@@ -13,6 +14,7 @@ import leat.calc.schedule.ScheduleParameters;
 import leat.calc.schedule.ScheduleResult;
 import leat.calc.sizing.SizeReviewResult;
 import leat.calc.supply.SupplyResult;
+import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
@@ -39,7 +41,11 @@ public record Assessment(
         ZoneReviewResult zoning,
         CoverageResult coverage,
         TrenchReviewResult trenching,
+        TakeoffResult takeoff,
+        BudgetResult budget,
         ScheduleResult schedule) {
+
+    private static final String MATERIALS = "materials";
 
     private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(Finding::severity)
             .thenComparing(finding -> finding.rule().id())
@@ -97,8 +103,14 @@ public record Assessment(
                 .withZoning(zoning);
     }
 
-    /** The same by name: a head's, or else a bib's, or else a zone's. */
+    /**
+     * The same by name: of the first thing of that name that has figures, heads before hose bibs before zones. Of
+     * {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
+     */
     public Ledger why(String name, String figure) {
+        if (name.equals(MATERIALS)) {
+            return takeoff.why(figure);
+        }
         Optional<Id> found = explained().filter(id -> id.name().equals(name)).findFirst();
         return why(found.orElseThrow(() -> unknown(name)), figure);
     }
@@ -108,7 +120,7 @@ public record Assessment(
         String nearest =
                 Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
         return new InvalidValueException(
-                "why", "name", "'" + name + "'", "the name of a head, a hose bib or a zone" + nearest);
+                "why", "name", "'" + name + "'", "the name of a head, a hose bib or a zone, or " + MATERIALS + nearest);
     }
 
     /** What has figures that can be asked for. */

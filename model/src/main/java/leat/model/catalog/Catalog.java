@@ -19,6 +19,16 @@ public record Catalog(
         SortedMap<String, SoilTexture> soils,
         WateringTables watering) {
 
+    /** A catalogue without a row. */
+    public static final Catalog EMPTY = new Catalog(
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            WateringTables.EMPTY);
+
     public Catalog {
         heads = kept(heads);
         profiles = kept(profiles);

@@ -27,6 +27,7 @@ public abstract sealed class Part
                 WateringPart,
                 FamilyPart,
                 LimitPart,
+                BudgetPart,
                 GroupPart {
 
     Part() {}

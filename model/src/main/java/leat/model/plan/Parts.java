@@ -1,6 +1,7 @@
 package leat.model.plan;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.RuleLimit;
@@ -367,6 +368,11 @@ public final class Parts {
     /** A limit of this yard's own for a rule of the standing table. */
     public static LimitPart limit(String rule, Quantity limit) {
         return new LimitPart(new RuleLimit(rule, limit));
+    }
+
+    /** What the budget has to go by: prices, waste, tax, contingency. */
+    public static BudgetPart budget() {
+        return new BudgetPart(Fields.NONE, Collections.emptySortedMap());
     }
 
     /** Several parts as one. */

@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import leat.model.catalog.Additions;
+import leat.model.catalog.Costs;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.RuleLimit;
 import leat.model.fault.Nearest;
@@ -63,6 +64,7 @@ final class YardDraft {
     private final List<TrenchSegment> trenches;
     private final List<HeadFamily> families;
     private final List<RuleLimit> limits;
+    private Costs costs;
     private final PipeDrafts pipes = new PipeDrafts(this);
     private final PowerDraft power;
 
@@ -88,6 +90,7 @@ final class YardDraft {
         trenches = new ArrayList<>(before.trenches());
         families = new ArrayList<>(before.additions().heads());
         limits = new ArrayList<>(before.additions().limits());
+        costs = before.costs();
         power = new PowerDraft(this, before.power());
     }
 
@@ -221,6 +224,14 @@ final class YardDraft {
         limits.add(limit);
     }
 
+    Costs costs() {
+        return costs;
+    }
+
+    void costs(Costs newCosts) {
+        costs = newCosts;
+    }
+
     /** Takes the place of what was said before. */
     void watering(WateringNeeds needs) {
         watering = needs;
@@ -248,7 +259,7 @@ final class YardDraft {
                 allPower,
                 trenches,
                 watering,
-                before.costs(),
+                costs,
                 before.planned(),
                 new Additions(families, limits));
     }
