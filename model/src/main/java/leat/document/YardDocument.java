@@ -40,6 +40,7 @@ public final class YardDocument {
                 .object("water", WaterSection.written(yard.water(), units))
                 .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
+                .list("temporary", Lists.map(yard.temporary(), one -> TemporaryFields.written(one, units)))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
                 .fields();
@@ -87,6 +88,7 @@ public final class YardDocument {
                 "water",
                 "power",
                 "trenches",
+                "temporary",
                 "planned",
                 "additions");
         String edition = in.text("edition");
@@ -101,6 +103,7 @@ public final class YardDocument {
                 in.list("trenches", new TrenchFields(places)::read),
                 WateringNeeds.NONE,
                 Costs.NONE,
+                in.list("temporary", new TemporaryFields(places)::read),
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),
                 in.optional("additions", new AdditionsSection(places, edition)::read)
                         .orElse(Additions.NONE)));

@@ -5,10 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import leat.calc.coverage.CoverageResult;
+import leat.calc.digging.Digging;
+import leat.calc.digging.DiggingParameters;
+import leat.calc.digging.DiggingResult;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.phasing.PhasingResult;
 import leat.calc.sizing.SizeReviewResult;
+import leat.calc.staking.StakingResult;
 import leat.calc.supply.SupplyResult;
 import leat.calc.trenching.TrenchReviewResult;
 import leat.calc.zoning.ZoneReviewResult;
@@ -20,8 +25,10 @@ import leat.model.finding.Severity;
 import leat.model.finding.Subject;
 import leat.model.id.Id;
 import leat.model.id.NaturalOrder;
+import leat.model.id.SegmentId;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
+import leat.model.trench.TrenchSegment;
 import leat.model.water.Head;
 import leat.model.water.HoseBib;
 
@@ -33,7 +40,10 @@ public record Assessment(
         SizeReviewResult sizes,
         ZoneReviewResult zoning,
         CoverageResult coverage,
-        TrenchReviewResult trenching) {
+        TrenchReviewResult trenching,
+        DiggingResult digging,
+        StakingResult staking,
+        PhasingResult phasing) {
 
     private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(Finding::severity)
             .thenComparing(finding -> finding.rule().id())
@@ -51,7 +61,10 @@ public record Assessment(
                         sizes.findings(),
                         zoning.findings(),
                         coverage.findings(),
-                        trenching.findings())
+                        trenching.findings(),
+                        digging.findings(),
+                        staking.findings(),
+                        phasing.findings())
                 .flatMap(List::stream)
                 .sorted(WORST_FIRST)
                 .toList();
@@ -72,29 +85,38 @@ public record Assessment(
     /**
      * How a figure came about, computed now by the same kernel; its last line equals the figure to the last bit.
      *
-     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib
+     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code length}, {@code width},
+     *     {@code volume}, {@code loose}, {@code bedding} or {@code backfill} of a trench
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
+        if (id instanceof SegmentId trench) {
+            return Digging.why(site, DiggingParameters.defaults(), trench, figure);
+        }
         return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
     }
 
-    /** The same by name: a head's, or else a bib's. */
+    /** The same by name: a head's, or else a bib's, or else a trench's. */
     public Ledger why(String name, String figure) {
-        Stream<Id> ids = Stream.concat(
-                yard().water().heads().stream().map(Head::id),
-                yard().water().bibs().stream().map(HoseBib::id));
-        Optional<Id> found = ids.filter(id -> id.name().equals(name)).findFirst();
+        Optional<? extends Id> found =
+                explained().filter(id -> id.name().equals(name)).findFirst();
         return why(found.orElseThrow(() -> unknown(name)), figure);
     }
 
+    /** All that has figures that can be explained. */
+    private Stream<? extends Id> explained() {
+        return Stream.<Stream<? extends Id>>of(
+                        yard().water().heads().stream().map(Head::id),
+                        yard().water().bibs().stream().map(HoseBib::id),
+                        yard().trenches().stream().map(TrenchSegment::id))
+                .flatMap(ids -> ids);
+    }
+
     private InvalidValueException unknown(String name) {
-        List<String> names = Stream.concat(
-                        yard().water().heads().stream().map(head -> head.id().name()),
-                        yard().water().bibs().stream().map(bib -> bib.id().name()))
-                .toList();
+        List<String> names = explained().map(Id::name).toList();
         String nearest =
                 Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
-        return new InvalidValueException("why", "name", "'" + name + "'", "the name of a head or a hose bib" + nearest);
+        return new InvalidValueException(
+                "why", "name", "'" + name + "'", "the name of a head, a hose bib or a trench" + nearest);
     }
 }

@@ -7,12 +7,18 @@ import leat.calc.coverage.Coverage;
 import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.coverage.WorkingHead;
+import leat.calc.digging.Digging;
+import leat.calc.digging.DiggingParameters;
 import leat.calc.hydraulics.HeadPressure;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.phasing.Phasing;
+import leat.calc.phasing.PhasingParameters;
 import leat.calc.sizing.SizeReview;
 import leat.calc.sizing.SizingParameters;
+import leat.calc.staking.Staking;
+import leat.calc.staking.StakingParameters;
 import leat.calc.supply.Supply;
 import leat.calc.supply.SupplyParameters;
 import leat.calc.trenching.TrenchReview;
@@ -44,7 +50,10 @@ public final class Assessor {
                 Coverage.run(site, CoverageParameters.defaults().withWorking(working(site, hydraulics)), progress);
         progress.at(0.8, "trenches");
         var trenching = TrenchReview.run(site, TrenchReviewParameters.defaults(), progress);
-        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching);
+        var digging = Digging.run(site, DiggingParameters.defaults(), progress);
+        var staking = Staking.run(site, StakingParameters.defaults(), progress);
+        var phasing = Phasing.run(site, PhasingParameters.defaults(), progress);
+        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, digging, staking, phasing);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

@@ -26,6 +26,7 @@ public abstract sealed class Part
                 TrenchPart,
                 FamilyPart,
                 LimitPart,
+                TemporaryPart,
                 GroupPart {
 
     Part() {}

@@ -363,6 +363,15 @@ public final class Parts {
         return new LimitPart(new RuleLimit(rule, limit));
     }
 
+    /**
+     * How something of now does for a while without a thing that comes later.
+     *
+     * @param subject kind and name, such as {@code controller garden}
+     */
+    public static TemporaryPart temporary(String subject, String arrangement) {
+        return new TemporaryPart(new Temporary(subject, arrangement));
+    }
+
     /** Several parts as one. */
     public static GroupPart group(Part... parts) {
         return new GroupPart(Arrays.asList(parts));
