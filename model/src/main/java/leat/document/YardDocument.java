@@ -41,6 +41,7 @@ public final class YardDocument {
                 .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
                 .list("temporary", Lists.map(yard.temporary(), one -> TemporaryFields.written(one, units)))
+                .object("costs", CostsSection.written(yard.costs(), units))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
                 .fields();
@@ -89,6 +90,7 @@ public final class YardDocument {
                 "power",
                 "trenches",
                 "temporary",
+                "costs",
                 "planned",
                 "additions");
         String edition = in.text("edition");
@@ -102,7 +104,7 @@ public final class YardDocument {
                 in.optional("power", new PowerSection(places)::read).orElse(PowerSystem.EMPTY),
                 in.list("trenches", new TrenchFields(places)::read),
                 WateringNeeds.NONE,
-                Costs.NONE,
+                in.optional("costs", new CostsSection(places)::read).orElse(Costs.NONE),
                 in.list("temporary", new TemporaryFields(places)::read),
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),
                 in.optional("additions", new AdditionsSection(places, edition)::read)

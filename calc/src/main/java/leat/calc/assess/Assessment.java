@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import leat.calc.budget.BudgetResult;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.digging.Digging;
 import leat.calc.digging.DiggingParameters;
@@ -15,6 +16,7 @@ import leat.calc.phasing.PhasingResult;
 import leat.calc.sizing.SizeReviewResult;
 import leat.calc.staking.StakingResult;
 import leat.calc.supply.SupplyResult;
+import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
@@ -43,7 +45,11 @@ public record Assessment(
         TrenchReviewResult trenching,
         DiggingResult digging,
         StakingResult staking,
-        PhasingResult phasing) {
+        PhasingResult phasing,
+        TakeoffResult takeoff,
+        BudgetResult budget) {
+
+    private static final String MATERIALS = "materials";
 
     private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(Finding::severity)
             .thenComparing(finding -> finding.rule().id())
@@ -96,8 +102,14 @@ public record Assessment(
         return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
     }
 
-    /** The same by name: a head's, or else a bib's, or else a trench's. */
+    /**
+     * The same by name: a head's, or else a bib's, or else a trench's. Of {@code materials} it tells where a material
+     * goes, place by place: {@code why("materials", "tee 1 in")}.
+     */
     public Ledger why(String name, String figure) {
+        if (name.equals(MATERIALS)) {
+            return takeoff.why(figure);
+        }
         Optional<? extends Id> found =
                 explained().filter(id -> id.name().equals(name)).findFirst();
         return why(found.orElseThrow(() -> unknown(name)), figure);
@@ -117,6 +129,9 @@ public record Assessment(
         String nearest =
                 Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
         return new InvalidValueException(
-                "why", "name", "'" + name + "'", "the name of a head, a hose bib or a trench" + nearest);
+                "why",
+                "name",
+                "'" + name + "'",
+                "the name of a head, a hose bib or a trench, or " + MATERIALS + nearest);
     }
 }

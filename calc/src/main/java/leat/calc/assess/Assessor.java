@@ -3,6 +3,8 @@ package leat.calc.assess;
 import java.util.Map;
 import java.util.TreeMap;
 import leat.calc.Progress;
+import leat.calc.budget.Budget;
+import leat.calc.budget.BudgetParameters;
 import leat.calc.coverage.Coverage;
 import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
@@ -21,6 +23,8 @@ import leat.calc.staking.Staking;
 import leat.calc.staking.StakingParameters;
 import leat.calc.supply.Supply;
 import leat.calc.supply.SupplyParameters;
+import leat.calc.takeoff.Takeoff;
+import leat.calc.takeoff.TakeoffParameters;
 import leat.calc.trenching.TrenchReview;
 import leat.calc.trenching.TrenchReviewParameters;
 import leat.calc.zoning.ZoneReview;
@@ -53,7 +57,22 @@ public final class Assessor {
         var digging = Digging.run(site, DiggingParameters.defaults(), progress);
         var staking = Staking.run(site, StakingParameters.defaults(), progress);
         var phasing = Phasing.run(site, PhasingParameters.defaults(), progress);
-        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, digging, staking, phasing);
+        progress.at(0.9, "takeoff");
+        var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
+        var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
+        return new Assessment(
+                site,
+                supply,
+                hydraulics,
+                sizes,
+                zoning,
+                coverage,
+                trenching,
+                digging,
+                staking,
+                phasing,
+                takeoff,
+                budget);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

@@ -27,6 +27,7 @@ public abstract sealed class Part
                 FamilyPart,
                 LimitPart,
                 TemporaryPart,
+                BudgetPart,
                 GroupPart {
 
     Part() {}

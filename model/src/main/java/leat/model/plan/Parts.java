@@ -1,6 +1,7 @@
 package leat.model.plan;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.RuleLimit;
@@ -370,6 +371,11 @@ public final class Parts {
      */
     public static TemporaryPart temporary(String subject, String arrangement) {
         return new TemporaryPart(new Temporary(subject, arrangement));
+    }
+
+    /** What the budget has to go by: prices, waste, tax, contingency. */
+    public static BudgetPart budget() {
+        return new BudgetPart(Fields.NONE, Collections.emptySortedMap());
     }
 
     /** Several parts as one. */

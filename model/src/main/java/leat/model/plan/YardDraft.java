@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import leat.model.catalog.Additions;
+import leat.model.catalog.Costs;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.RuleLimit;
 import leat.model.fault.Nearest;
@@ -62,6 +63,7 @@ final class YardDraft {
     private final List<HeadFamily> families;
     private final List<RuleLimit> limits;
     private final List<Temporary> temporary;
+    private Costs costs;
     private final PipeDrafts pipes = new PipeDrafts(this);
     private final PowerDraft power;
 
@@ -87,6 +89,7 @@ final class YardDraft {
         families = new ArrayList<>(before.additions().heads());
         limits = new ArrayList<>(before.additions().limits());
         temporary = new ArrayList<>(before.temporary());
+        costs = before.costs();
         power = new PowerDraft(this, before.power());
     }
 
@@ -224,6 +227,14 @@ final class YardDraft {
         temporary.add(one);
     }
 
+    Costs costs() {
+        return costs;
+    }
+
+    void costs(Costs newCosts) {
+        costs = newCosts;
+    }
+
     Yard build() {
         WaterSystem waterBefore = before.water();
         List<ValveId> valves = manifolds.stream()
@@ -249,7 +260,7 @@ final class YardDraft {
                 allPower,
                 trenches,
                 before.watering(),
-                before.costs(),
+                costs,
                 temporary,
                 before.planned(),
                 new Additions(families, limits));
