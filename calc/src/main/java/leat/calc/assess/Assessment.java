@@ -18,6 +18,7 @@ import leat.calc.staking.StakingResult;
 import leat.calc.supply.SupplyResult;
 import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
+import leat.calc.workplan.WorkPlanResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
 import leat.model.fault.Nearest;
@@ -46,6 +47,7 @@ public record Assessment(
         DiggingResult digging,
         StakingResult staking,
         PhasingResult phasing,
+        WorkPlanResult workPlan,
         TakeoffResult takeoff,
         BudgetResult budget) {
 

@@ -27,6 +27,8 @@ import leat.calc.takeoff.Takeoff;
 import leat.calc.takeoff.TakeoffParameters;
 import leat.calc.trenching.TrenchReview;
 import leat.calc.trenching.TrenchReviewParameters;
+import leat.calc.workplan.WorkPlan;
+import leat.calc.workplan.WorkPlanParameters;
 import leat.calc.zoning.ZoneReview;
 import leat.calc.zoning.ZoningParameters;
 import leat.model.catalog.HeadFamily;
@@ -57,6 +59,7 @@ public final class Assessor {
         var digging = Digging.run(site, DiggingParameters.defaults(), progress);
         var staking = Staking.run(site, StakingParameters.defaults(), progress);
         var phasing = Phasing.run(site, PhasingParameters.defaults(), progress);
+        var workPlan = WorkPlan.run(site, WorkPlanParameters.of(digging, phasing), progress);
         progress.at(0.9, "takeoff");
         var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
         var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
@@ -71,6 +74,7 @@ public final class Assessor {
                 digging,
                 staking,
                 phasing,
+                workPlan,
                 takeoff,
                 budget);
     }
