@@ -56,8 +56,8 @@ final class CostsSection {
     }
 
     Costs read(Json json) {
-        FieldReader in = FieldReader.of(
-                json, "costs section", places, "waste", "wasteByKind", "tax", "contingency", "prices");
+        FieldReader in =
+                FieldReader.of(json, "costs section", places, "waste", "wasteByKind", "tax", "contingency", "prices");
         return in.made(() -> new Costs(
                 new PriceBook(in.list("prices", this::price)),
                 share(in, "waste"),
@@ -85,8 +85,7 @@ final class CostsSection {
     }
 
     private Price price(Json json) {
-        FieldReader in =
-                FieldReader.of(json, "price", places, "key", "unit", "price", "currency", "source", "date");
+        FieldReader in = FieldReader.of(json, "price", places, "key", "unit", "price", "currency", "source", "date");
         String key = in.text("key");
         in.knownAs("price of " + key);
         return in.made(() -> Price.of(

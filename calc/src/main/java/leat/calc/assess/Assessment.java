@@ -107,6 +107,7 @@ public record Assessment(
                 .toList();
         String nearest =
                 Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
-        return new InvalidValueException("why", "name", "'" + name + "'", "the name of a head or a hose bib, or " + MATERIALS + nearest);
+        return new InvalidValueException(
+                "why", "name", "'" + name + "'", "the name of a head or a hose bib, or " + MATERIALS + nearest);
     }
 }

@@ -38,7 +38,8 @@ public final class Budget {
                 .currency()
                 .map(currency -> sums(lines, costs, currency))
                 .orElseGet(TreeMap::new);
-        Status status = progress.stopped() ? Status.STOPPED : parameters.takeoff().status();
+        Status status =
+                progress.stopped() ? Status.STOPPED : parameters.takeoff().status();
         return new BudgetResult(status, lines, sums);
     }
 
@@ -90,6 +91,8 @@ public final class Budget {
 
     /** The decimal that was meant: 7 % is 0.07 and not the double nearest to it. */
     static BigDecimal decimal(Ratio share) {
-        return new BigDecimal(share.value()).setScale(12, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return new BigDecimal(share.value())
+                .setScale(12, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
     }
 }

@@ -45,9 +45,9 @@ final class Buying {
 
     /** As many as the cut list takes, or as the length with its waste takes if that is more. */
     private static BigDecimal sticks(MaterialLine material, double waste, StockPieces stock) {
-        double byLength =
-                material.quantity().si() * (1 + waste) / stock.each().metres();
-        return roundedUp(byLength, 0).max(BigDecimal.valueOf((long) stock.count().value()));
+        double byLength = material.quantity().si() * (1 + waste) / stock.each().metres();
+        return roundedUp(byLength, 0)
+                .max(BigDecimal.valueOf((long) stock.count().value()));
     }
 
     private static BigDecimal roundedUp(double value, int decimals) {

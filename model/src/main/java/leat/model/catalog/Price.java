@@ -88,6 +88,9 @@ public record Price(String key, PriceUnit unit, BigMoney amount, String source, 
 
     private static InvalidValueException notAPrice(String thing, String value) {
         return new InvalidValueException(
-                thing, "price", value, "a number from 0 up in digits with at most " + MOST_DECIMALS + " decimals, such as 4.25");
+                thing,
+                "price",
+                value,
+                "a number from 0 up in digits with at most " + MOST_DECIMALS + " decimals, such as 4.25");
     }
 }

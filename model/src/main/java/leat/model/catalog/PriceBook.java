@@ -24,7 +24,8 @@ public record PriceBook(List<Price> prices) {
                         "price of " + price.key(),
                         "currency",
                         price.currency(),
-                        prices.get(0).currency() + ", as that of " + prices.get(0).key());
+                        prices.get(0).currency() + ", as that of "
+                                + prices.get(0).key());
             }
         }
     }

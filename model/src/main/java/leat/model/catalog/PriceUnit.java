@@ -50,8 +50,7 @@ public enum PriceUnit {
 
     /** @throws InvalidValueException if no unit is written so */
     public static PriceUnit parse(String text) {
-        List<String> symbols =
-                Arrays.stream(values()).map(PriceUnit::symbol).toList();
+        List<String> symbols = Arrays.stream(values()).map(PriceUnit::symbol).toList();
         return Arrays.stream(values())
                 .filter(unit -> unit.symbol.equals(text))
                 .findFirst()
