@@ -17,9 +17,15 @@ public final class Report {
 
     private Report() {}
 
-    /** All files of the report on a yard that was assessed; see {@link #files(Yard, CoverageResult, ReportFigures)}. */
+    /**
+     * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)}
+     * and {@code materials.csv}, {@code cuts.csv}, {@code budget.csv}, {@code materials.xlsx}.
+     */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
-        return files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment));
+        SortedMap<String, byte[]> files =
+                new TreeMap<>(files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment)));
+        files.putAll(TakeoffFiles.of(assessment));
+        return Collections.unmodifiableSortedMap(files);
     }
 
     /**
