@@ -13,6 +13,7 @@ import leat.calc.hydraulics.HeadPressure;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.schedule.Schedule;
 import leat.calc.sizing.SizeReview;
 import leat.calc.sizing.SizingParameters;
 import leat.calc.supply.Supply;
@@ -51,7 +52,9 @@ public final class Assessor {
         progress.at(0.9, "takeoff");
         var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
         var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
-        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, takeoff, budget);
+        progress.at(0.95, "watering schedule");
+        var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);
+        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, takeoff, budget, schedule);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

@@ -30,6 +30,7 @@ import leat.model.site.Obstacle;
 import leat.model.site.Phase;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
+import leat.model.water.WateringNeeds;
 
 /**
  * The vocabulary in which yards are stated, the same for scripts and for Java. Import it statically:
@@ -341,6 +342,11 @@ public final class Parts {
     /** The wires from a controller to the valves of a manifold. */
     public static CablePart valveWires(String name, Path route) {
         return new CablePart(name, true, route, Fields.NONE);
+    }
+
+    /** By what the watering schedule is made. */
+    public static WateringPart watering() {
+        return new WateringPart(WateringNeeds.NONE);
     }
 
     // Trenches
