@@ -45,12 +45,12 @@ final class PowerGoods {
     }
 
     private void panel(Panel panel) {
-        device(panel.phase(), "panel " + Units.show(panel.rating(), site.yard().units()), panel.id(), "new");
+        device(panel.phase(), "panel " + Units.write(panel.rating(), site.yard().units()), panel.id(), "new");
     }
 
     private void breaker(Circuit circuit) {
         int poles = yard.poles(circuit);
-        String key = "breaker " + Units.show(circuit.breaker(), site.yard().units()) + ", " + poles
+        String key = "breaker " + Units.write(circuit.breaker(), site.yard().units()) + ", " + poles
                 + (poles == 1 ? " pole" : " poles") + (circuit.groundFault() ? ", ground fault" : "");
         device(circuit.phase(), key, circuit.id(), "in panel " + circuit.panel());
     }
@@ -62,7 +62,7 @@ final class PowerGoods {
     }
 
     private void luminaire(Luminaire luminaire) {
-        String key = "luminaire " + Units.show(luminaire.power(), site.yard().units());
+        String key = "luminaire " + Units.write(luminaire.power(), site.yard().units());
         device(luminaire.phase(), key, luminaire.id(), "one");
         box(luminaire.phase(), luminaire.id(), "");
     }
