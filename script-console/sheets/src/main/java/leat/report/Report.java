@@ -19,12 +19,14 @@ public final class Report {
 
     /**
      * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)}
-     * and {@code materials.csv}, {@code cuts.csv}, {@code budget.csv}, {@code materials.xlsx}.
+     * and {@code materials.csv}, {@code cuts.csv}, {@code budget.csv}, {@code materials.xlsx}, and, where a climate is
+     * stated, {@code watering.csv}, {@code watering-calendar.csv}, {@code watering-peak-week.csv}.
      */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
         SortedMap<String, byte[]> files =
                 new TreeMap<>(files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment)));
         files.putAll(TakeoffFiles.of(assessment));
+        files.putAll(new WateringPages(assessment.schedule(), assessment.yard().units()).files());
         return Collections.unmodifiableSortedMap(files);
     }
 
