@@ -20,8 +20,9 @@ public final class Report {
 
     /**
      * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)},
-     * {@code staking.csv} and {@code trenches.csv}, and, where a climate is stated, {@code watering.csv},
-     * {@code watering-calendar.csv}, {@code watering-peak-week.csv}.
+     * {@code staking.csv}, {@code trenches.csv}, {@code materials.csv}, {@code cuts.csv}, {@code budget.csv},
+     * {@code materials.xlsx}, and, where a climate is stated, {@code watering.csv}, {@code watering-calendar.csv},
+     * {@code watering-peak-week.csv}.
      */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
         SortedMap<String, byte[]> files =
@@ -30,6 +31,7 @@ public final class Report {
         files.put("staking.csv", Csv.write(StakingTable.stakes(assessment.staking(), units)));
         files.put("trenches.csv", Csv.write(DiggingTable.of(assessment.digging(), units)));
         files.putAll(new WateringPages(assessment.schedule(), units).files());
+        files.putAll(TakeoffFiles.of(assessment));
         return Collections.unmodifiableSortedMap(files);
     }
 
