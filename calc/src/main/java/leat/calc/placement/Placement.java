@@ -5,6 +5,7 @@ import java.util.List;
 import leat.calc.Progress;
 import leat.calc.Proposal;
 import leat.calc.placement.internal.Found;
+import leat.calc.placement.internal.Lattice;
 import leat.calc.placement.internal.Offer;
 import leat.calc.placement.internal.Search;
 import leat.model.catalog.HeadFamily;
@@ -19,6 +20,7 @@ import leat.model.plan.Aspect;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.Count;
+import leat.model.quantity.UnitSystem;
 import leat.model.site.Surface;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
@@ -56,7 +58,8 @@ public final class Placement {
             SurfacePlot plot = SurfacePlot.of(site, parameters, surface, heads, farthestM(offers));
             double reserve = parameters.reserve().value();
             int effort = (int) parameters.effort().value();
-            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped).run(offers);
+            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped)
+                    .run(offers, lattice(yard));
             List<Head> made = MadeHeads.of(surface, found, heads);
             heads.addAll(made);
             made.forEach(head -> placed.add(head.id()));
@@ -74,6 +77,11 @@ public final class Placement {
         }
         Status status = stopped ? Status.STOPPED : reasons.isEmpty() ? Status.COMPLETE : Status.PARTIAL;
         return new Proposal(HeadReplacement.in(yard, heads, placed), status, bounds, reasons);
+    }
+
+    /** A tenth of a foot or five centimetres. */
+    private static Lattice lattice(Yard yard) {
+        return yard.units() == UnitSystem.US ? new Lattice(0.3048, 10) : new Lattice(1, 20);
     }
 
     private static List<Surface> wantingHeads(Yard yard) {
