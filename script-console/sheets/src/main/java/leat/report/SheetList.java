@@ -21,6 +21,15 @@ final class SheetList {
                 "plan",
                 "Point at a symbol or a line for its figures. Printed at 100 % the sheet is to scale.",
                 new WaterPlan(yard));
+        if (!yard.power().isEmpty()) {
+            add(
+                    "power",
+                    "Conduits are double lines; what passes through one is lettered beside it.",
+                    new PowerPlan(yard));
+        }
+        if (!yard.trenches().isEmpty()) {
+            add("trenches", "Point at a trench to see what lies in it.", new TrenchPlan(yard));
+        }
         add("coverage", "How evenly water falls while all heads run.", new CoverageMap(yard, coverage));
     }
 
