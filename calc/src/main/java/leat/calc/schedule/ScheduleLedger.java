@@ -168,7 +168,9 @@ final class ScheduleLedger {
                 input("use", balance.use()),
                 input("rain", balance.rain())));
         steps.add(step(
-                "gross depth a day, for the plan's unevenness",
+                ground.measured()
+                        ? "gross depth a day, for the plan's own unevenness"
+                        : "gross depth a day, for the unevenness usual with such heads",
                 "net / (0.4 + 0.6 · DU)",
                 balance.gross(),
                 MULTIPLIER,

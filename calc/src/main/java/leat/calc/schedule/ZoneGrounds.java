@@ -157,12 +157,13 @@ final class ZoneGrounds {
                 .findFirst();
     }
 
-    /** Of several, such as a bed in a lawn, the smallest. */
+    /** A bed counts before a lawn that it lies in; of several the smallest. */
     private Optional<Surface> planted(Point point) {
         return site.yard().terrain().surfaces().stream()
                 .filter(surface -> surface.kind() == SurfaceKind.LAWN || surface.kind() == SurfaceKind.BED)
                 .filter(surface -> surface.region().contains(point))
-                .min(Comparator.comparing((Surface surface) -> surface.region().area())
+                .min(Comparator.comparing(Surface::isLawn)
+                        .thenComparing(surface -> surface.region().area())
                         .thenComparing(Surface::id));
     }
 

@@ -30,6 +30,7 @@ import leat.model.site.Obstacle;
 import leat.model.site.Phase;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
+import leat.model.water.GrowingPlace;
 import leat.model.water.WateringNeeds;
 
 /**
@@ -52,6 +53,9 @@ public final class Parts {
     public static final Watering HEADS = Watering.HEADS;
     public static final Watering DRIP = Watering.DRIP;
     public static final Watering NONE = Watering.NONE;
+    public static final GrowingPlace.Grade LOW = GrowingPlace.Grade.LOW;
+    public static final GrowingPlace.Grade AVERAGE = GrowingPlace.Grade.AVERAGE;
+    public static final GrowingPlace.Grade HIGH = GrowingPlace.Grade.HIGH;
 
     private Parts() {}
 

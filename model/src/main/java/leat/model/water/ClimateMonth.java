@@ -1,7 +1,6 @@
 package leat.model.water;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;
 import leat.model.fault.InvalidValueException;
@@ -65,7 +64,7 @@ public record ClimateMonth(
 
     /** As people write it, such as {@code January}. */
     public static String name(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ROOT);
+        return month.name().charAt(0) + month.name().substring(1).toLowerCase(Locale.ROOT);
     }
 
     static void within(String thing, String field, double value, double least, double most, String allowed) {

@@ -69,8 +69,7 @@ final class ConsoleCommand implements Callable<Integer> {
 
     private void typed(SessionOpener opener, Outlet outlet) {
         try (var terminal = TerminalBuilder.builder().system(true).dumb(true).build()) {
-            new TypedDialogue(terminal, outlet, history())
-                    .run(opener, greeting());
+            new TypedDialogue(terminal, outlet, history()).run(opener, greeting());
         } catch (IOException failure) {
             throw new UncheckedIOException("the terminal cannot be used", failure);
         }

@@ -20,7 +20,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "run",
         description = "Runs a script that states, plans and judges a yard.",
-        footer = "A JavaScript file sees the words of Leat and the files of its own folder, nothing else; Java is not confined.")
+        footer =
+                "A JavaScript file sees the words of Leat and the files of its own folder, nothing else; Java is not confined.")
 final class RunCommand implements Callable<Integer> {
 
     @Mixin

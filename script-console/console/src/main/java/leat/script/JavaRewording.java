@@ -27,12 +27,14 @@ final class JavaRewording {
             "cannot find symbol\\s+symbol:\\s+(?:method|variable|class) (\\w+)(?:\\(.*\\))?(?:\\s+location:\\s+(?:(class|interface|@interface|enum|record|variable) ?(.*)))?",
             Pattern.DOTALL);
     private static final Pattern OF_TYPE = Pattern.compile("\\S+ of type (\\S+)");
-    private static final Pattern MISMATCH =
-            Pattern.compile(".*?(?:incompatible types|argument mismatch)[:;] (\\S+) cannot be converted to ([^\\s)]+).*", Pattern.DOTALL);
-    private static final Pattern WRONG_COUNT =
-            Pattern.compile("method (\\w+) in (?:class|interface|record|enum) (\\S+) cannot be applied.*differ in length.*", Pattern.DOTALL);
-    private static final Pattern NO_OVERLOAD =
-            Pattern.compile("no suitable method found for (\\w+)\\((.*?)\\)\\s+method (\\S+)\\.\\w+\\(.*", Pattern.DOTALL);
+    private static final Pattern MISMATCH = Pattern.compile(
+            ".*?(?:incompatible types|argument mismatch)[:;] (\\S+) cannot be converted to ([^\\s)]+).*",
+            Pattern.DOTALL);
+    private static final Pattern WRONG_COUNT = Pattern.compile(
+            "method (\\w+) in (?:class|interface|record|enum) (\\S+) cannot be applied.*differ in length.*",
+            Pattern.DOTALL);
+    private static final Pattern NO_OVERLOAD = Pattern.compile(
+            "no suitable method found for (\\w+)\\((.*?)\\)\\s+method (\\S+)\\.\\w+\\(.*", Pattern.DOTALL);
     private static final Pattern UNRESOLVED = Pattern.compile("(?:method|variable|class) (\\w+).*");
 
     private final Surface surface;
@@ -58,7 +60,8 @@ final class JavaRewording {
         String text = String.valueOf(fault.getMessage(Locale.ROOT));
         Matcher unknown = UNKNOWN.matcher(text);
         if (unknown.matches()) {
-            return unknown(unknown.group(1), Optional.ofNullable(unknown.group(3)).orElse(""));
+            return unknown(
+                    unknown.group(1), Optional.ofNullable(unknown.group(3)).orElse(""));
         }
         Matcher count = WRONG_COUNT.matcher(text);
         if (count.matches()) {
@@ -120,7 +123,9 @@ final class JavaRewording {
     private String types(String list) {
         return list.isEmpty()
                 ? ""
-                : Arrays.stream(list.split(",")).map(each -> ofType(each, false)).collect(Collectors.joining(", "));
+                : Arrays.stream(list.split(","))
+                        .map(each -> ofType(each, false))
+                        .collect(Collectors.joining(", "));
     }
 
     private String ofType(String name, boolean wanted) {

@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
@@ -35,7 +35,8 @@ public final class JavaScriptSession implements ScriptSession {
         this.folder = request.scriptFolder();
         this.guard = new Guard(request.limit());
         UnitsSeen units = new UnitsSeen();
-        this.functions = new SessionFunctions(new Settings(request.settings()), folder, host, new CurrentProgress(() -> guard, host), units);
+        this.functions = new SessionFunctions(
+                new Settings(request.settings()), folder, host, new CurrentProgress(() -> guard, host), units);
         this.prelude = new Prelude(surface, vocabulary, functions);
         this.views = new Views(surface, prelude.examples(), units);
         this.bindings = prelude.bindings(views);
@@ -82,7 +83,8 @@ public final class JavaScriptSession implements ScriptSession {
         Faults faults = new Faults(request.asScript(), folder, names(), views, asTyped);
         boolean ended;
         try {
-            ended = mine.run(() -> evaluated(source, topLevel.names(), faults, mine).ifPresent(shown::set));
+            ended = mine.run(
+                    () -> evaluated(source, topLevel.names(), faults, mine).ifPresent(shown::set));
         } finally {
             renewIfLost();
         }

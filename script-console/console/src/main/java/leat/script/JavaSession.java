@@ -70,7 +70,8 @@ public final class JavaSession implements ScriptSession {
         if (!ended) {
             world.close();
             world = opened();
-            host.note("the entry could not be stopped in peace; the session begins anew, without the names declared so far");
+            host.note(
+                    "the entry could not be stopped in peace; the session begins anew, without the names declared so far");
             throw new ScriptFailedException(SessionRequest.NAME + ": " + mine.why());
         }
         return shown.isEmpty() ? Optional.empty() : Optional.of(String.join("\n", shown));

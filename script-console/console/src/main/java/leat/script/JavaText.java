@@ -45,12 +45,16 @@ final class JavaText {
 
     /** Fails for a method or class that still lacks something; for the end of a file, after which nothing can come. */
     void refuseUnfinished(String file) {
-        java.shell().snippets().filter(snippet -> spots.containsKey(snippet.id())).forEach(snippet -> {
-            Snippet.Status status = java.shell().status(snippet);
-            if (status == Snippet.Status.RECOVERABLE_DEFINED || status == Snippet.Status.RECOVERABLE_NOT_DEFINED) {
-                throw unfinished(snippet, file);
-            }
-        });
+        java.shell()
+                .snippets()
+                .filter(snippet -> spots.containsKey(snippet.id()))
+                .forEach(snippet -> {
+                    Snippet.Status status = java.shell().status(snippet);
+                    if (status == Snippet.Status.RECOVERABLE_DEFINED
+                            || status == Snippet.Status.RECOVERABLE_NOT_DEFINED) {
+                        throw unfinished(snippet, file);
+                    }
+                });
     }
 
     private Snippet evaluate(String source, Spot spot, String file, Guard guard) {
@@ -85,12 +89,14 @@ final class JavaText {
     /** From the fault's own place on, so that the caret stands there; a position may lie at the very end. */
     private static Spot within(Spot spot, int from, int to) {
         int start = Math.min(from, spot.text().length());
-        return new Spot(spot.text(), start, Math.max(start, Math.min(to, spot.text().length())));
+        return new Spot(
+                spot.text(), start, Math.max(start, Math.min(to, spot.text().length())));
     }
 
     private ScriptFailedException unfinished(Snippet snippet, String file) {
-        JavaRewording.Plain plain = rewording.ofUnresolved(
-                java.shell().unresolvedDependencies((jdk.jshell.DeclarationSnippet) snippet).toList());
+        JavaRewording.Plain plain = rewording.ofUnresolved(java.shell()
+                .unresolvedDependencies((jdk.jshell.DeclarationSnippet) snippet)
+                .toList());
         Spot spot = spots.get(snippet.id());
         return failed(spot == null ? plain.message() : spot.show(file, plain.word(), plain.message()));
     }

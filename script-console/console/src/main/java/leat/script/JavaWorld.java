@@ -8,7 +8,11 @@ import java.util.TreeSet;
 record JavaWorld(JavaShell java, JavaText text) implements AutoCloseable {
 
     JavaWorld(Surface surface, List<Class<?>> vocabulary, SessionFunctions functions, UnitsSeen units) {
-        this(new JavaShell(surface, vocabulary, functions), surface, new Prelude(surface, vocabulary, functions), units);
+        this(
+                new JavaShell(surface, vocabulary, functions),
+                surface,
+                new Prelude(surface, vocabulary, functions),
+                units);
     }
 
     private JavaWorld(JavaShell java, Surface surface, Prelude prelude, UnitsSeen units) {

@@ -79,8 +79,8 @@ public final class PlainText {
                 + finding.rule().side().label() + " " + Units.show(finding.limit(), units) + advice;
     }
 
-    /** For the inputs of a formula, which may be small: bores in inches or millimetres, pure numbers as such. */
-    private static String fine(Quantity quantity, UnitSystem units) {
+    /** For the figures of a ledger, which may be small: bores in inches or millimetres, pure numbers as such. */
+    static String fine(Quantity quantity, UnitSystem units) {
         if (quantity instanceof Ratio ratio) {
             return shortest(ratio.value());
         }
@@ -111,7 +111,7 @@ public final class PlainText {
         String inputs = step.inputs().stream()
                 .map(input -> input.name() + " = " + fine(input.value(), units))
                 .collect(Collectors.joining(", "));
-        return step.text() + ": " + Units.show(step.value(), units) + "   " + step.formula()
+        return step.text() + ": " + fine(step.value(), units) + "   " + step.formula()
                 + (inputs.isEmpty() ? "" : " with " + inputs) + "   [" + step.citation() + "]";
     }
 

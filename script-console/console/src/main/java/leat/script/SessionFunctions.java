@@ -11,6 +11,7 @@ import leat.calc.assess.Assessment;
 import leat.calc.assess.Assessor;
 import leat.calc.assess.Planner;
 import leat.calc.assess.PlannerParameters;
+import leat.document.ClimateTable;
 import leat.document.StandingData;
 import leat.document.YardDocument;
 import leat.model.plan.Outline;
@@ -20,6 +21,7 @@ import leat.model.plan.Path;
 import leat.model.plan.Place;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
+import leat.model.water.Climate;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /**
@@ -35,8 +37,7 @@ public final class SessionFunctions {
     private final UnitsSeen units;
     private final Results results = new Results();
 
-    SessionFunctions(
-            Settings settings, ScriptFolder folder, ScriptHost host, Progress progress, UnitsSeen units) {
+    SessionFunctions(Settings settings, ScriptFolder folder, ScriptHost host, Progress progress, UnitsSeen units) {
         this.units = units;
         this.settings = settings;
         this.folder = folder;
@@ -142,6 +143,11 @@ public final class SessionFunctions {
     /** Heights of the ground as it will be, from a table of points. */
     public Part finishedLevels(String file) {
         return new PointTable(file, folder.read(file)).levels(true);
+    }
+
+    /** The climate of a place from a table of its months; see {@link ClimateTable}. */
+    public Climate climate(String file) {
+        return ClimateTable.read(folder.read(file), file);
     }
 
     /** The yard of a document in the script's folder, such as {@code front.yard.json}. */

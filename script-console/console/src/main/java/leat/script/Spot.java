@@ -37,7 +37,9 @@ record Spot(CharSequence text, int start, int end) {
     /** The last place where the word stands as a name of its own: calls in a chain are read from left to right. */
     private int offsetOf(String word) {
         String stretch = text.subSequence(start, end).toString();
-        for (int at = word.isEmpty() ? -1 : stretch.lastIndexOf(word); at >= 0; at = stretch.lastIndexOf(word, at - 1)) {
+        for (int at = word.isEmpty() ? -1 : stretch.lastIndexOf(word);
+                at >= 0;
+                at = stretch.lastIndexOf(word, at - 1)) {
             int after = at + word.length();
             boolean startsHere = at == 0 || !Character.isJavaIdentifierPart(stretch.charAt(at - 1));
             boolean endsHere = after == stretch.length() || !Character.isJavaIdentifierPart(stretch.charAt(after));

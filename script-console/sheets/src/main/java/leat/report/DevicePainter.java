@@ -52,8 +52,23 @@ final class DevicePainter {
     void drawPlaces() {
         board.canvas().beginLayer("devices", "Sources and manifolds");
         water.sources().forEach(this::source);
-        water.manifolds().forEach(this::manifold);
+        water.manifolds().forEach(this::place);
         board.canvas().endLayer();
+    }
+
+    private void place(Manifold manifold) {
+        double x = board.x(manifold.at());
+        double y = board.y(manifold.at());
+        board.canvas().beginItem(manifold.id() + ": manifold of zone valves", "");
+        Symbols.manifold(board.canvas(), x, y);
+        board.canvas().endItem();
+        board.legend()
+                .add(
+                        "84",
+                        "manifold of zone valves",
+                        (c, box) -> Symbols.manifold(c, box.centreX(), box.centreY()));
+        take(x, y);
+        name("manifold " + manifold.id(), manifold.id().name(), x, y);
     }
 
     private void source(Source source) {

@@ -16,7 +16,10 @@ public final class Report {
 
     private Report() {}
 
-    /** All files of the report on a yard that was assessed; see {@link #files(Yard, CoverageResult, ReportFigures)}. */
+    /**
+     * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)}
+     * and those that only calculations can tell, such as {@code watering.csv} where a climate is stated.
+     */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
         return files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment), Sections.of(assessment));
     }

@@ -18,7 +18,8 @@ final class Sections {
         return sorted(Stream.of(
                 water(yard, assessment.coverage(), figures).stream(),
                 power(yard, figures).stream(),
-                ground(yard, figures).stream()));
+                ground(yard, figures).stream(),
+                watering(new WateringPages(assessment.schedule(), yard.units())).stream()));
     }
 
     /** Those that show what the yard itself says. */
@@ -83,5 +84,27 @@ final class Sections {
                 .say("Depth is from finished grade to the bottom.")
                 .table("", trenches)
                 .file("trenches.csv", trenches));
+    }
+
+    private static List<Section> watering(WateringPages pages) {
+        if (pages.files().isEmpty()) {
+            return List.of(Section.of(Chapter.WATERING, "watering", "Watering calendar")
+                    .missing("Not computed: the yard states no climate. The words watering().climate(…) add it."));
+        }
+        Section calendar = Section.of(Chapter.WATERING, "watering", "Watering calendar")
+                .say("Set the controller month by month: days, cycles, minutes. A year of average weather is assumed; look"
+                        + " at soil and plants, and at what local rules allow.")
+                .say(pages.summary())
+                .table("", pages.calendar());
+        for (var file : pages.files().entrySet()) {
+            calendar = calendar.file(file.getKey(), file.getValue());
+        }
+        return List.of(
+                calendar,
+                Section.of(Chapter.WATERING, "peak-week", "Valve by valve in the week that asks for most")
+                        .table("", pages.peakWeek()),
+                Section.of(Chapter.WATERING, "water-needs", "How the run times come about")
+                        .say("From the use of the planting to minutes; depths a day are averages of the month.")
+                        .table("", pages.needs()));
     }
 }

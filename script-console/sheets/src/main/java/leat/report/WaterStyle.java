@@ -8,7 +8,7 @@ import leat.model.water.Water;
 /** How the three waters look, on the plan and in every table: each has a colour and a letter of its own. */
 enum WaterStyle {
     DRINKING(Water.DRINKING, Palette.BLUE, "D"),
-    IRRIGATION(Water.IRRIGATION, Palette.GREEN, "I"),
+    IRRIGATION(Water.IRRIGATION, Palette.GREEN, "IR"),
     NON_DRINKING(Water.NON_DRINKING, Palette.PURPLE, "N");
 
     private final Water water;
