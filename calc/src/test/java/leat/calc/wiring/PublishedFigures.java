@@ -137,7 +137,8 @@ final class PublishedFigures {
     }
 
     private static void insulatedArea(Check check) {
-        check.expect("area_in2", CODE.conductor(rest(check, "el-t5-")).insulated().si() / SQUARE_INCH_M2);
+        check.expect(
+                "area_in2", CODE.conductor(rest(check, "el-t5-")).insulated().si() / SQUARE_INCH_M2);
     }
 
     private static void conduitArea(Check check) {
@@ -190,8 +191,8 @@ final class PublishedFigures {
         for (String count : check.inputs().get("conductors").stringValue().split("-")) {
             Laying laying = Laying.usual(WiringMethod.IN_CONDUIT, Integer.parseInt(count))
                     .withTerminals(75);
-            double share = CODE.ampacity(wire, laying).value().si()
-                    / wire.ampacity(90).si();
+            double share =
+                    CODE.ampacity(wire, laying).value().si() / wire.ampacity(90).si();
             check.expect("percent", 100 * share);
         }
     }
@@ -199,7 +200,8 @@ final class PublishedFigures {
     private static void nineConductors(Check check) {
         Laying laying = Laying.usual(WiringMethod.IN_CONDUIT, 9).withTerminals(75);
         check.expect(
-                "ampacity_a", CODE.ampacity(CODE.conductor("12"), laying).value().si());
+                "ampacity_a",
+                CODE.ampacity(CODE.conductor("12"), laying).value().si());
     }
 
     private static void ambient(Check check) {
@@ -246,16 +248,14 @@ final class PublishedFigures {
         BuriedUnder ground = BuriedUnder.OPEN_GROUND;
         switch (rest(check, "el-cover-")) {
             case "direct" -> cover(check, ground, cable);
-            case "rmc" ->
-                cover(check, ground, new Burial(BuriedAs.RIGID_METAL, voltage, new Current(30), false));
+            case "rmc" -> cover(check, ground, new Burial(BuriedAs.RIGID_METAL, voltage, new Current(30), false));
             case "pvc" -> cover(check, ground, plastic);
             case "gfci" -> cover(check, ground, protectedBranch);
             case "lv" -> cover(check, ground, control);
             case "drive-direct" -> cover(check, BuriedUnder.DRIVEWAY, cable);
             case "drive-gfci" -> cover(check, BuriedUnder.DRIVEWAY, protectedBranch);
             case "street" ->
-                List.of(cable, protectedBranch, plastic, control)
-                        .forEach(one -> cover(check, BuriedUnder.STREET, one));
+                List.of(cable, protectedBranch, plastic, control).forEach(one -> cover(check, BuriedUnder.STREET, one));
             case "slab-pvc" -> cover(check, BuriedUnder.SLAB, plastic);
             default -> throw new AssertionError(check);
         }
@@ -291,9 +291,9 @@ final class PublishedFigures {
     }
 
     private static void drop(Check check) {
-        ConductorSpec wire = CODE.conductor(matched("el-vd-t8-([0-9]+)-.*", check).group(1));
-        Voltage drop = CODE.drop(
-                        new Current(check.input("current_a")), Length.feet(check.input("length_ft")), 2, wire)
+        ConductorSpec wire =
+                CODE.conductor(matched("el-vd-t8-([0-9]+)-.*", check).group(1));
+        Voltage drop = CODE.drop(new Current(check.input("current_a")), Length.feet(check.input("length_ft")), 2, wire)
                 .value();
         check.expect("drop_v", drop.si());
         check.expect("percent", 100 * drop.si() / check.input("voltage_v"));
@@ -322,7 +322,10 @@ final class PublishedFigures {
     }
 
     private static void groundFault(Check check) {
-        assertTrue(CODE.groundFault(Codes.outlet(), new Voltage(120), new Current(20)).isPresent(), check.toString());
+        assertTrue(
+                CODE.groundFault(Codes.outlet(), new Voltage(120), new Current(20))
+                        .isPresent(),
+                check.toString());
     }
 
     private static void dropLimit(Check check, DropSpan span) {
