@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import leat.model.catalog.BuriedAs;
 import leat.model.catalog.BuriedUnder;
+import leat.model.catalog.CableSpec;
 import leat.model.catalog.ConductorSpec;
 import leat.model.catalog.ConduitSpec;
 import leat.model.catalog.ElectricalTables;
@@ -321,5 +322,31 @@ class WiringLawTest {
         assertTrue(code.groundFault(Codes.outlet(), new Voltage(230), new Current(16))
                 .isPresent());
         assertThrows(InvalidValueException.class, () -> code.conductor("13"));
+    }
+
+    /** A cable takes more room than its wires would take alone, and the more strands, the more. */
+    @ParameterizedTest
+    @EnumSource
+    void cablesAreThickerThanTheWiresInThem(CodeFamily family) {
+        ElectricalCode code = code(family);
+        for (ConductorSpec size : code.conductors()) {
+            Optional<CableSpec> two = code.powerCable(size, 2);
+            Optional<CableSpec> three = code.powerCable(size, 3);
+            two.ifPresent(cable -> assertTrue(cable.fill().si() > 3 * size.insulated().si(), cable.title()));
+            if (two.isPresent() && three.isPresent()) {
+                assertTrue(three.get().fill().compareTo(two.get().fill()) > 0, size.label());
+            }
+            double lastM2 = 0;
+            for (int strands = 1; strands <= 13; strands++) {
+                Optional<CableSpec> control = code.controlCable(size, strands);
+                if (control.isPresent()) {
+                    assertTrue(control.get().strands() >= strands);
+                    assertTrue(control.get().fill().si() >= lastM2, control.get().title());
+                    lastM2 = control.get().fill().si();
+                }
+            }
+        }
+        assertTrue(code.powerCable(code.powerConductors().get(1), 2).isPresent());
+        assertTrue(code.conductors().stream().anyMatch(size -> code.controlCable(size, 13).isPresent()));
     }
 }
