@@ -89,9 +89,7 @@ public final class PlaceTree {
         if (!up.get(up.size() - 1).equals(down.get(down.size() - 1))) {
             return List.of();
         }
-        while (up.size() > 1
-                && down.size() > 1
-                && up.get(up.size() - 2).equals(down.get(down.size() - 2))) {
+        while (up.size() > 1 && down.size() > 1 && up.get(up.size() - 2).equals(down.get(down.size() - 2))) {
             up.remove(up.size() - 1);
             down.remove(down.size() - 1);
         }

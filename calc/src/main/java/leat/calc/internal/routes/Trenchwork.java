@@ -23,7 +23,9 @@ public final class Trenchwork {
     private static final double LEAST_PIECE_M = 0.05;
 
     /** Corners closer than this are one corner. */
-    private static final double SAME_PLACE_M = 0.011;
+    private static final double SAME_PLACE_M = 0.0142;
+
+    private static final double LEAST_CUT_M = 1e-3;
 
     /** Absorbs rounding: a corner this near to a piece lies on it. */
     private static final double ON_LINE_M = 1e-6;
@@ -46,10 +48,13 @@ public final class Trenchwork {
         }
     }
 
-    private final SortedMap<LaidId, List<Point>> routes = new TreeMap<>();
+    /** One thing may run through trenches several times, with a conduit or a building between. */
+    private record Route(LaidId laid, List<Point> points) {}
+
+    private final List<Route> routes = new ArrayList<>();
 
     public void add(LaidId laid, List<Point> route) {
-        routes.put(laid, new ArrayList<>(route));
+        routes.add(new Route(laid, new ArrayList<>(route)));
     }
 
     /** Moves its corners onto corners that are there, so that what should share a trench does. */
@@ -62,13 +67,13 @@ public final class Trenchwork {
             }
         }
         if (snapped.size() > 1) {
-            routes.put(laid, snapped);
+            routes.add(new Route(laid, snapped));
         }
     }
 
     private Point corner(Point point) {
-        return routes.values().stream()
-                .flatMap(List::stream)
+        return routes.stream()
+                .flatMap(route -> route.points().stream())
                 .filter(one -> one.distanceM(point) < SAME_PLACE_M)
                 .min(Comparator.comparingDouble((Point one) -> one.distanceM(point))
                         .thenComparing(BY_PLACE))
@@ -78,16 +83,17 @@ public final class Trenchwork {
     /** Cuts all pieces at corners of others that lie on them: from there they are one trench. */
     public void cutAtCorners() {
         SortedSet<Point> corners = new TreeSet<>(BY_PLACE);
-        routes.values().forEach(corners::addAll);
-        for (List<Point> route : routes.values()) {
+        routes.forEach(route -> corners.addAll(route.points()));
+        for (Route one : routes) {
+            List<Point> route = one.points();
             for (int i = route.size() - 1; i > 0; i--) {
                 Point a = route.get(i - 1);
                 Point b = route.get(i);
                 Piece piece = Piece.between(a, b);
                 List<Point> on = corners.stream()
-                        .filter(one -> !one.equals(a)
-                                && !one.equals(b)
-                                && foot(piece, one).distanceM(one) < ON_LINE_M)
+                        .filter(corner -> corner.distanceM(a) > LEAST_CUT_M
+                                && corner.distanceM(b) > LEAST_CUT_M
+                                && foot(piece, corner).distanceM(corner) < ON_LINE_M)
                         .sorted(Comparator.comparingDouble(a::distanceM))
                         .toList();
                 route.addAll(i, on);
@@ -98,10 +104,11 @@ public final class Trenchwork {
     /** All pieces with what lies along them. */
     public SortedMap<Piece, SortedSet<LaidId>> pieces() {
         SortedMap<Piece, SortedSet<LaidId>> pieces = new TreeMap<>();
-        routes.forEach((laid, route) -> {
+        routes.forEach(one -> {
+            List<Point> route = one.points();
             for (int i = 1; i < route.size(); i++) {
                 pieces.computeIfAbsent(Piece.between(route.get(i - 1), route.get(i)), key -> new TreeSet<>())
-                        .add(laid);
+                        .add(one.laid());
             }
         });
         return pieces;
@@ -128,7 +135,8 @@ public final class Trenchwork {
     }
 
     private void cut(Piece piece, Point at) {
-        for (List<Point> route : routes.values()) {
+        for (Route one : routes) {
+            List<Point> route = one.points();
             for (int i = route.size() - 1; i > 0; i--) {
                 if (Piece.between(route.get(i - 1), route.get(i)).equals(piece)) {
                     route.add(i, at);
