@@ -21,7 +21,6 @@ import leat.model.power.Panel;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
 import leat.model.power.WiringMethod;
-import leat.model.quantity.Power;
 import leat.model.site.Phase;
 
 /**
@@ -51,8 +50,10 @@ final class CircuitChoice {
     /** Loads that share a circuit, in the order in which they were put there. */
     private record Share(Panel panel, List<Load> loads) {
 
-        double powerW() {
-            return loads.stream().mapToDouble(load -> load.power().si()).sum();
+        List<Load> with(Load more) {
+            List<Load> all = new ArrayList<>(loads);
+            all.add(more);
+            return all;
         }
     }
 
@@ -107,9 +108,7 @@ final class CircuitChoice {
         for (Load load : loads) {
             Panel panel = panelFor(load);
             Share open = shares.stream()
-                    .filter(share -> share.panel().equals(panel)
-                            && share.powerW() + load.power().si()
-                                    <= rules.mostShared(panel).si())
+                    .filter(share -> share.panel().equals(panel) && rules.fits(panel, share.with(load)))
                     .findFirst()
                     .orElse(null);
             if (open == null) {
@@ -132,10 +131,7 @@ final class CircuitChoice {
 
     private void start(String stem, List<Load> loads) {
         Panel panel = panelFor(loads.get(0));
-        Power total =
-                new Power(loads.stream().mapToDouble(load -> load.power().si()).sum());
-        CircuitRules.Supply supply = rules.supply(panel, total);
-        boolean outdoors = loads.stream().anyMatch(load -> load instanceof Outlet);
+        CircuitRules.Supply supply = rules.supply(panel, loads);
         boolean now = loads.stream().anyMatch(load -> load.phase() == Phase.NOW);
         CircuitId id = next(stem);
         circuits.add(new Circuit(
@@ -144,7 +140,7 @@ final class CircuitChoice {
                 supply.breaker(),
                 supply.voltage(),
                 supply.liveWires(),
-                outdoors && rules.asksGroundFault(supply),
+                rules.asksGroundFault(loads, supply),
                 method,
                 now ? Phase.NOW : Phase.LATER));
         loads.forEach(load -> chosen.put(load.id(), id));

@@ -10,9 +10,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.model.geometry.Point;
-import leat.model.id.CableId;
 import leat.model.id.LoadId;
-import leat.model.id.PanelId;
 import leat.model.id.WireEndId;
 import leat.model.power.Circuit;
 import leat.model.power.Load;
@@ -104,38 +102,34 @@ final class CircuitTree {
         return order.contains(end);
     }
 
-    /** The cables from the panel to a thing, in the direction of the power; empty if it stands beside the panel. */
-    List<PowerCable> way(WireEndId to) {
-        List<PowerCable> way = new ArrayList<>();
-        WireEndId here = to;
-        while (!(here instanceof PanelId)) {
-            PowerCable cable = feeding.get(here);
-            WireEndId near = beside.get(here);
-            if (cable != null) {
-                way.add(0, cable);
-                here = cable.from().equals(here) ? cable.to() : cable.from();
-            } else if (near != null) {
-                here = near;
-            } else {
-                return List.of();
-            }
+    /** The things on the way from the panel to one, both included; it must be reached. */
+    List<WireEndId> way(WireEndId to) {
+        List<WireEndId> way = new ArrayList<>(List.of(to));
+        Optional<WireEndId> here = before(to);
+        while (here.isPresent()) {
+            way.add(0, here.get());
+            here = before(here.get());
         }
         return way;
     }
 
-    /** Power that flows through a cable when all behind it is on. */
-    double throughW(CableId cable) {
-        double sumW = 0;
-        for (Load load : loads) {
-            if (way(load.id()).stream().anyMatch(one -> one.id().equals(cable))) {
-                sumW += load.power().si();
-            }
-        }
-        return sumW;
+    /** All that is reached, what feeds before what is fed; the panel first. */
+    List<WireEndId> order() {
+        return List.copyOf(order);
     }
 
-    double totalW() {
-        return loads.stream().mapToDouble(load -> load.power().si()).sum();
+    /** The cable that ends at a thing on the way from the panel; empty at the panel, and beside what is wired. */
+    Optional<PowerCable> feeding(WireEndId end) {
+        return Optional.ofNullable(feeding.get(end));
+    }
+
+    /** What a thing takes its current from; empty at the panel. */
+    Optional<WireEndId> before(WireEndId end) {
+        PowerCable cable = feeding.get(end);
+        if (cable == null) {
+            return Optional.ofNullable(beside.get(end));
+        }
+        return Optional.of(cable.from().equals(end) ? cable.to() : cable.from());
     }
 
     /** Loads of the circuit that no cable leads to. */

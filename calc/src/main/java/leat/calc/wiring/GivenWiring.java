@@ -1,8 +1,10 @@
 package leat.calc.wiring;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import leat.model.id.CableId;
 import leat.model.id.CircuitId;
 import leat.model.id.ConduitId;
 import leat.model.id.LaidId;
@@ -64,6 +66,32 @@ final class GivenWiring {
     /** Whether it lies in a given trench. */
     boolean isTrenched(LaidId laid) {
         return trenched.contains(laid);
+    }
+
+    /** The conductor that was stated for a cable of that name whose route is planned. */
+    Optional<String> statedConductor(CableId id) {
+        return yard.power()
+                .cable(id)
+                .filter(one -> !yard.isPlanned(id, Aspect.SIZE))
+                .flatMap(Cable::conductor);
+    }
+
+    /** The trade size that was stated for a conduit of that name whose route is planned. */
+    Optional<String> statedSize(ConduitId id, String series) {
+        return yard.power()
+                .conduit(id)
+                .filter(one -> !yard.isPlanned(id, Aspect.SIZE) && one.series().equals(series))
+                .flatMap(Conduit::size);
+    }
+
+    /** Whether the stage chooses its conductor; what is there has one, known or not. */
+    boolean isFree(Cable cable) {
+        return !cable.existing() && (cable.conductor().isEmpty() || yard.isPlanned(cable.id(), Aspect.SIZE));
+    }
+
+    /** Whether the stage chooses its trade size; what is there has one, known or not. */
+    boolean isFree(Conduit conduit) {
+        return !conduit.existing() && (conduit.size().isEmpty() || yard.isPlanned(conduit.id(), Aspect.SIZE));
     }
 
     boolean hasCircuit(Load load) {

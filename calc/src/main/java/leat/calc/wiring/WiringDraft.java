@@ -26,6 +26,7 @@ final class WiringDraft {
     /** A conduit shorter than this is a hole through a wall. */
     private static final double LEAST_CONDUIT_M = 0.05;
 
+    private final GivenWiring given;
     private final String series;
     private final double mostBendsDegrees;
     private final Trenchwork work;
@@ -41,6 +42,7 @@ final class WiringDraft {
 
     /** @param work all else that lies in new trenches */
     WiringDraft(GivenWiring given, Trenchwork work, String series, double mostBendsDegrees) {
+        this.given = given;
         this.work = work;
         this.series = series;
         this.mostBendsDegrees = mostBendsDegrees;
@@ -71,7 +73,7 @@ final class WiringDraft {
                 wire.to(),
                 new Polyline(wire.points()),
                 through,
-                Optional.empty(),
+                given.statedConductor(id),
                 false,
                 PhaseChoice.ofWire(laid)));
         madeCables.add(id);
@@ -86,7 +88,7 @@ final class WiringDraft {
                 to,
                 new Polyline(wire.points()),
                 through,
-                Optional.empty(),
+                given.statedConductor(id),
                 strands,
                 false,
                 PhaseChoice.ofWire(laid)));
@@ -145,7 +147,8 @@ final class WiringDraft {
             }
         }
         ConduitId id = name(cable);
-        conduits.add(new Conduit(id, route, series, Optional.empty(), false, List.of(), PhaseChoice.ofConduit(laid)));
+        conduits.add(new Conduit(
+                id, route, series, given.statedSize(id, series), false, List.of(), PhaseChoice.ofConduit(laid)));
         madeConduits.add(id);
         bury(id, pull);
         return id;
@@ -179,6 +182,14 @@ final class WiringDraft {
 
     private boolean hasConduit(ConduitId id) {
         return conduits.stream().anyMatch(one -> one.id().equals(id));
+    }
+
+    Optional<String> statedConductor(CableId id) {
+        return given.statedConductor(id);
+    }
+
+    Optional<String> statedSize(ConduitId id) {
+        return given.statedSize(id, series);
     }
 
     Trenchwork work() {

@@ -12,7 +12,7 @@ import leat.model.site.Phase;
 import leat.model.water.WaterSystem;
 
 /** Pipes lie as deep as the rules ask; what is no pipe is left out. */
-public final class PipeLaying implements Laying {
+public final class PipeLaying implements TrenchLaying {
 
     private final Rules rules;
     private final Length below;

@@ -21,9 +21,9 @@ public final class TrenchCuts {
     private static final double LEAST_BY_MACHINE_M = 0.5;
 
     private final Tolls byHand;
-    private final Laying laying;
+    private final TrenchLaying laying;
 
-    public TrenchCuts(Tolls byHand, Laying laying) {
+    public TrenchCuts(Tolls byHand, TrenchLaying laying) {
         this.byHand = byHand;
         this.laying = laying;
     }

@@ -8,7 +8,7 @@ import leat.model.quantity.Length;
 import leat.model.site.Phase;
 
 /** How what lies in a trench wants to be laid. */
-public interface Laying {
+public interface TrenchLaying {
 
     /**
      * From finished grade to the bottom of the trench.
