@@ -30,12 +30,14 @@ final class LayoutReview {
 
     private final Yard yard;
     private final PowerSystem power;
+    private final ElectricalCode code;
     private final Looks looks;
     private final SortedMap<WireEndId, Point> places = new TreeMap<>();
 
-    LayoutReview(Yard yard, Looks looks) {
+    LayoutReview(Yard yard, ElectricalCode code, Looks looks) {
         this.yard = yard;
         this.power = yard.power();
+        this.code = code;
         this.looks = looks;
         power.panels().forEach(one -> places.put(one.id(), one.at()));
         power.switches().forEach(one -> places.put(one.id(), one.at()));
@@ -48,12 +50,12 @@ final class LayoutReview {
         power.loads()
                 .filter(load -> load.circuit().isEmpty())
                 .forEach(load -> looks.note(
-                        "power.circuit",
+                        looks.rule("power.circuit"),
                         Subject.of(load.id()),
                         "let circuits be planned, or state the one that feeds it"));
         trees.forEach(tree -> tree.unreached()
                 .forEach(load -> looks.note(
-                        "power.cable",
+                        looks.rule("power.cable"),
                         Subject.of(load),
                         "let cables be planned, or state those that lead to it from its panel")));
         power.panels().forEach(this::look);
@@ -71,7 +73,7 @@ final class LayoutReview {
                 .mapToInt(one -> one.liveWires() - 1)
                 .sum();
         looks.hold(
-                "power.ways",
+                looks.rule("power.ways"),
                 Subject.of(panel.id(), "spareWays"),
                 Count.of(ways),
                 panel.spareWays(),
@@ -88,14 +90,14 @@ final class LayoutReview {
         boolean isPower = control < cables.size() || !conduit.occupied().isEmpty();
         if (isPower) {
             looks.hold(
-                    "power.mixed",
+                    code.mixing(),
                     Subject.of(conduit.id()),
                     Count.of(control),
                     "lead valve wires through a conduit of their own, apart from power");
         }
         if (!conduit.existing()) {
             looks.hold(
-                    "power.bends",
+                    code.bendLimit(),
                     Subject.of(conduit.id()),
                     Angle.degrees(Pulls.bendsDegrees(conduit.route().points())),
                     "set a box where wires can be pulled, or lead it straighter");
@@ -112,7 +114,7 @@ final class LayoutReview {
                         awayM(cable, conduit.get().route().start()),
                         awayM(cable, conduit.get().route().end()));
                 looks.hold(
-                        "power.touch",
+                        looks.rule("power.touch"),
                         Subject.of(cable.id(), "conduits"),
                         new Length(awayM),
                         "lead it through the conduits that it names");
@@ -127,7 +129,7 @@ final class LayoutReview {
     private void holdEnd(Cable cable, WireEndId end, String field, Point at) {
         Point place = places.get(end);
         if (place != null) {
-            looks.hold("power.touch", Subject.of(cable.id(), field), place.distance(at), "lead it to what it names");
+            looks.hold(looks.rule("power.touch"), Subject.of(cable.id(), field), place.distance(at), "lead it to what it names");
         }
     }
 
@@ -141,7 +143,7 @@ final class LayoutReview {
                     .mapToInt(one -> one.valves().size())
                     .sum();
             looks.hold(
-                    "power.stations",
+                    looks.rule("power.stations"),
                     Subject.of(controller.id(), "stations"),
                     Count.of(valves),
                     Count.of(controller.stations()),
@@ -151,7 +153,7 @@ final class LayoutReview {
             int needed =
                     manifold(cable.to()).map(one -> one.valves().size() + 1).orElse(0);
             looks.hold(
-                    "power.strands",
+                    looks.rule("power.strands"),
                     Subject.of(cable.id(), "strands"),
                     Count.of(cable.strands()),
                     Count.of(needed),
@@ -174,7 +176,7 @@ final class LayoutReview {
                     power.valveCables().stream().anyMatch(one -> one.to().equals(manifold.id()));
             if (!wired && !manifold.valves().isEmpty()) {
                 looks.note(
-                        "power.valves",
+                        looks.rule("power.valves"),
                         Subject.of(manifold.id()),
                         "let valve wires be planned, or state those that lead to it");
             }
@@ -185,15 +187,14 @@ final class LayoutReview {
     private void addNotes() {
         for (Load load : power.loads().toList()) {
             if (load instanceof StructureFeed) {
-                looks.note(
-                        "power.structure",
-                        Subject.of(load.id()),
-                        "leave its disconnect and its grounding electrode to a licensed electrician");
+                code.atStructure()
+                        .forEach(rule -> looks.note(
+                                rule, Subject.of(load.id()), "ask the licensed electrician who joins it for it"));
             }
         }
         if (power.circuits().stream().anyMatch(this::isNew)) {
             looks.note(
-                    "power.permit",
+                    looks.rule("power.permit"),
                     Subject.yard(),
                     "ask the local authority for a permit and for inspection before trenches are filled");
         }

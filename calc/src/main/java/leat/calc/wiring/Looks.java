@@ -19,23 +19,25 @@ final class Looks {
         this.rules = rules;
     }
 
-    void hold(String rule, Subject subject, Quantity measured, String advice) {
-        Rule of = rules.get(rule);
-        if (!of.isKeptBy(measured)) {
-            findings.add(Finding.of(of, subject, measured, advice));
+    Rule rule(String id) {
+        return rules.get(id);
+    }
+
+    void hold(Rule rule, Subject subject, Quantity measured, String advice) {
+        if (!rule.isKeptBy(measured)) {
+            findings.add(Finding.of(rule, subject, measured, advice));
         }
     }
 
     /** Against a limit that goes with the thing; the rule says which side is the good one. */
-    void hold(String rule, Subject subject, Quantity measured, Quantity limit, String advice) {
-        Rule of = rules.get(rule);
-        if (!of.stated(limit).isKeptBy(measured)) {
-            findings.add(new Finding(of, of.severity(), subject, measured, limit, advice));
+    void hold(Rule rule, Subject subject, Quantity measured, Quantity limit, String advice) {
+        if (!rule.stated(limit).isKeptBy(measured)) {
+            findings.add(new Finding(rule, rule.severity(), subject, measured, limit, advice));
         }
     }
 
     /** Something that there should be none of. */
-    void note(String rule, Subject subject, String advice) {
+    void note(Rule rule, Subject subject, String advice) {
         hold(rule, subject, Count.of(1), advice);
     }
 

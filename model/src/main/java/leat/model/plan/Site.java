@@ -63,7 +63,6 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
                 .forEach(manifold -> manifold.valves()
                         .forEach(valve ->
                                 checkDevice("valve " + valve.id(), valve.device(), catalog, DeviceKind.ZONE_VALVE)));
-        PowerKeys.check(yard, catalog.electrical());
     }
 
     private static void checkPipe(PipeRun pipe, Catalog catalog) {
