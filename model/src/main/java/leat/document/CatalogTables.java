@@ -38,6 +38,7 @@ final class CatalogTables {
                 Table.byKey(list(edition, "devices", CatalogTables::device), Device::key),
                 fittings(edition),
                 Table.byKey(list(edition, "soil", CatalogTables::soil), SoilTexture::key),
+                WateringTableFiles.read(edition),
                 ElectricalTable.read(edition));
     }
 

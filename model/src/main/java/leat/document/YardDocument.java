@@ -40,6 +40,8 @@ public final class YardDocument {
                 .object("water", WaterSection.written(yard.water(), units))
                 .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
+                .object("watering", WateringSection.written(yard.watering(), units))
+                .object("costs", CostsSection.written(yard.costs(), units))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
                 .fields();
@@ -87,6 +89,8 @@ public final class YardDocument {
                 "water",
                 "power",
                 "trenches",
+                "watering",
+                "costs",
                 "planned",
                 "additions");
         String edition = in.text("edition");
@@ -99,8 +103,8 @@ public final class YardDocument {
                 in.optional("water", new WaterSection(places)::read).orElse(WaterSystem.EMPTY),
                 in.optional("power", new PowerSection(places)::read).orElse(PowerSystem.EMPTY),
                 in.list("trenches", new TrenchFields(places)::read),
-                WateringNeeds.NONE,
-                Costs.NONE,
+                in.optional("watering", new WateringSection(places)::read).orElse(WateringNeeds.NONE),
+                in.optional("costs", new CostsSection(places)::read).orElse(Costs.NONE),
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),
                 in.optional("additions", new AdditionsSection(places, edition)::read)
                         .orElse(Additions.NONE)));

@@ -4,12 +4,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import leat.calc.budget.BudgetResult;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.schedule.Schedule;
+import leat.calc.schedule.ScheduleParameters;
+import leat.calc.schedule.ScheduleResult;
 import leat.calc.sizing.SizeReviewResult;
 import leat.calc.supply.SupplyResult;
+import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
@@ -20,10 +25,12 @@ import leat.model.finding.Severity;
 import leat.model.finding.Subject;
 import leat.model.id.Id;
 import leat.model.id.NaturalOrder;
+import leat.model.id.ZoneId;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.water.Head;
 import leat.model.water.HoseBib;
+import leat.model.water.Zone;
 
 /** Every result for one site, computed together. */
 public record Assessment(
@@ -33,7 +40,12 @@ public record Assessment(
         SizeReviewResult sizes,
         ZoneReviewResult zoning,
         CoverageResult coverage,
-        TrenchReviewResult trenching) {
+        TrenchReviewResult trenching,
+        TakeoffResult takeoff,
+        BudgetResult budget,
+        ScheduleResult schedule) {
+
+    private static final String MATERIALS = "materials";
 
     private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(Finding::severity)
             .thenComparing(finding -> finding.rule().id())
@@ -51,7 +63,8 @@ public record Assessment(
                         sizes.findings(),
                         zoning.findings(),
                         coverage.findings(),
-                        trenching.findings())
+                        trenching.findings(),
+                        schedule.findings())
                 .flatMap(List::stream)
                 .sorted(WORST_FIRST)
                 .toList();
@@ -72,29 +85,50 @@ public record Assessment(
     /**
      * How a figure came about, computed now by the same kernel; its last line equals the figure to the last bit.
      *
-     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib
+     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code minutes July} or
+     *     {@code minutes peak} of a zone
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
-        return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+        return id instanceof ZoneId zone
+                ? Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure)
+                : Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
     }
 
-    /** The same by name: a head's, or else a bib's. */
+    static ScheduleParameters scheduling(
+            CoverageResult coverage, HydraulicsResult hydraulics, ZoneReviewResult zoning) {
+        return ScheduleParameters.defaults()
+                .withCoverage(coverage)
+                .withHydraulics(hydraulics)
+                .withZoning(zoning);
+    }
+
+    /**
+     * The same by name: of the first thing of that name that has figures, heads before hose bibs before zones. Of
+     * {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
+     */
     public Ledger why(String name, String figure) {
-        Stream<Id> ids = Stream.concat(
-                yard().water().heads().stream().map(Head::id),
-                yard().water().bibs().stream().map(HoseBib::id));
-        Optional<Id> found = ids.filter(id -> id.name().equals(name)).findFirst();
+        if (name.equals(MATERIALS)) {
+            return takeoff.why(figure);
+        }
+        Optional<Id> found = explained().filter(id -> id.name().equals(name)).findFirst();
         return why(found.orElseThrow(() -> unknown(name)), figure);
     }
 
     private InvalidValueException unknown(String name) {
-        List<String> names = Stream.concat(
-                        yard().water().heads().stream().map(head -> head.id().name()),
-                        yard().water().bibs().stream().map(bib -> bib.id().name()))
-                .toList();
+        List<String> names = explained().map(Id::name).toList();
         String nearest =
                 Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
-        return new InvalidValueException("why", "name", "'" + name + "'", "the name of a head or a hose bib" + nearest);
+        return new InvalidValueException(
+                "why", "name", "'" + name + "'", "the name of a head, a hose bib or a zone, or " + MATERIALS + nearest);
+    }
+
+    /** What has figures that can be asked for. */
+    private Stream<Id> explained() {
+        return Stream.of(
+                        yard().water().heads().stream().map(Head::id),
+                        yard().water().bibs().stream().map(HoseBib::id),
+                        yard().water().zones().stream().map(Zone::id))
+                .flatMap(ids -> ids);
     }
 }

@@ -3,6 +3,8 @@ package leat.calc.assess;
 import java.util.Map;
 import java.util.TreeMap;
 import leat.calc.Progress;
+import leat.calc.budget.Budget;
+import leat.calc.budget.BudgetParameters;
 import leat.calc.coverage.Coverage;
 import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
@@ -11,10 +13,13 @@ import leat.calc.hydraulics.HeadPressure;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.schedule.Schedule;
 import leat.calc.sizing.SizeReview;
 import leat.calc.sizing.SizingParameters;
 import leat.calc.supply.Supply;
 import leat.calc.supply.SupplyParameters;
+import leat.calc.takeoff.Takeoff;
+import leat.calc.takeoff.TakeoffParameters;
 import leat.calc.trenching.TrenchReview;
 import leat.calc.trenching.TrenchReviewParameters;
 import leat.calc.zoning.ZoneReview;
@@ -44,7 +49,12 @@ public final class Assessor {
                 Coverage.run(site, CoverageParameters.defaults().withWorking(working(site, hydraulics)), progress);
         progress.at(0.8, "trenches");
         var trenching = TrenchReview.run(site, TrenchReviewParameters.defaults(), progress);
-        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching);
+        progress.at(0.9, "takeoff");
+        var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
+        var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
+        progress.at(0.95, "watering schedule");
+        var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);
+        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, takeoff, budget, schedule);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

@@ -47,4 +47,5 @@ public record AmpacityFactor(
                 && figure <= to.orElse(Integer.MAX_VALUE)
                 && insulation.orElse(insulationCelsius) == insulationCelsius;
     }
+
 }

@@ -17,7 +17,19 @@ public record Catalog(
         SortedMap<String, Device> devices,
         SortedMap<String, Fitting> fittings,
         SortedMap<String, SoilTexture> soils,
+        WateringTables watering,
         ElectricalTables electrical) {
+
+    /** A catalogue without a row. */
+    public static final Catalog EMPTY = new Catalog(
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            WateringTables.EMPTY,
+            ElectricalTables.EMPTY);
 
     public Catalog {
         heads = kept(heads);
@@ -26,6 +38,7 @@ public record Catalog(
         devices = kept(devices);
         fittings = kept(fittings);
         soils = kept(soils);
+        Require.present("catalogue", "watering", watering);
         Require.present("catalogue", "electrical", electrical);
     }
 
@@ -61,7 +74,7 @@ public record Catalog(
     public Catalog withHeads(List<HeadFamily> more) {
         SortedMap<String, HeadFamily> all = new TreeMap<>(heads);
         more.forEach(family -> all.put(family.key(), family));
-        return new Catalog(all, profiles, pipes, devices, fittings, soils, electrical);
+        return new Catalog(all, profiles, pipes, devices, fittings, soils, watering, electrical);
     }
 
     private static <T> SortedMap<String, T> kept(SortedMap<String, T> rows) {

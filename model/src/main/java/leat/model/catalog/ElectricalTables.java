@@ -32,6 +32,18 @@ public record ElectricalTables(
         SortedMap<String, BoxSpec> boxes,
         ValveSupply valveSupply) {
 
+    /** Without a row; the coil of a valve is a common one. */
+    public static final ElectricalTables EMPTY = new ElectricalTables(
+            List.of(),
+            List.of(),
+            Collections.emptySortedMap(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Collections.emptySortedMap(),
+            ValveSupply.COMMON);
+
     public ElectricalTables {
         conductors = sorted("conductors", conductors, ConductorSpec.byArea());
         cables = Require.unique("cable", cables, CableSpec::key);

@@ -24,8 +24,10 @@ public abstract sealed class Part
                 ConduitPart,
                 CablePart,
                 TrenchPart,
+                WateringPart,
                 FamilyPart,
                 LimitPart,
+                BudgetPart,
                 GroupPart {
 
     Part() {}

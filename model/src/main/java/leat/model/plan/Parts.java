@@ -1,6 +1,7 @@
 package leat.model.plan;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.RuleLimit;
@@ -29,6 +30,8 @@ import leat.model.site.Obstacle;
 import leat.model.site.Phase;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
+import leat.model.water.GrowingPlace;
+import leat.model.water.WateringNeeds;
 
 /**
  * The vocabulary in which yards are stated, the same for scripts and for Java. Import it statically:
@@ -50,6 +53,9 @@ public final class Parts {
     public static final Watering HEADS = Watering.HEADS;
     public static final Watering DRIP = Watering.DRIP;
     public static final Watering NONE = Watering.NONE;
+    public static final GrowingPlace.Grade LOW = GrowingPlace.Grade.LOW;
+    public static final GrowingPlace.Grade AVERAGE = GrowingPlace.Grade.AVERAGE;
+    public static final GrowingPlace.Grade HIGH = GrowingPlace.Grade.HIGH;
 
     private Parts() {}
 
@@ -342,6 +348,11 @@ public final class Parts {
         return new CablePart(name, true, route, Fields.NONE);
     }
 
+    /** By what the watering schedule is made. */
+    public static WateringPart watering() {
+        return new WateringPart(WateringNeeds.NONE);
+    }
+
     // Trenches
 
     public static TrenchPart trench(String name, Path route) {
@@ -361,6 +372,11 @@ public final class Parts {
     /** A limit of this yard's own for a rule of the standing table. */
     public static LimitPart limit(String rule, Quantity limit) {
         return new LimitPart(new RuleLimit(rule, limit));
+    }
+
+    /** What the budget has to go by: prices, waste, tax, contingency. */
+    public static BudgetPart budget() {
+        return new BudgetPart(Fields.NONE, Collections.emptySortedMap());
     }
 
     /** Several parts as one. */

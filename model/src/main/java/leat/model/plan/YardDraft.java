@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import leat.model.catalog.Additions;
+import leat.model.catalog.Costs;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.RuleLimit;
 import leat.model.fault.Nearest;
@@ -36,6 +37,7 @@ import leat.model.water.Main;
 import leat.model.water.Manifold;
 import leat.model.water.Source;
 import leat.model.water.WaterSystem;
+import leat.model.water.WateringNeeds;
 import leat.model.water.Zone;
 
 /** Collects what parts turn into, in any order; {@link #build} checks the whole. Used once. */
@@ -44,6 +46,7 @@ final class YardDraft {
     private final Yard before;
     private final List<String> complaints = new ArrayList<>();
     private final SortedSet<String> unfinished = new TreeSet<>();
+    private WateringNeeds watering;
     private Optional<Survey> survey;
     private final List<SpotLevel> asItIs;
     private final List<SpotLevel> finished;
@@ -61,6 +64,7 @@ final class YardDraft {
     private final List<TrenchSegment> trenches;
     private final List<HeadFamily> families;
     private final List<RuleLimit> limits;
+    private Costs costs;
     private final PipeDrafts pipes = new PipeDrafts(this);
     private final PowerDraft power;
 
@@ -68,6 +72,7 @@ final class YardDraft {
         this.before = before;
         Terrain terrain = before.terrain();
         WaterSystem water = before.water();
+        watering = before.watering();
         survey = terrain.survey();
         asItIs = new ArrayList<>(terrain.ground().asItIs());
         finished = new ArrayList<>(terrain.ground().finished());
@@ -85,6 +90,7 @@ final class YardDraft {
         trenches = new ArrayList<>(before.trenches());
         families = new ArrayList<>(before.additions().heads());
         limits = new ArrayList<>(before.additions().limits());
+        costs = before.costs();
         power = new PowerDraft(this, before.power());
     }
 
@@ -218,6 +224,19 @@ final class YardDraft {
         limits.add(limit);
     }
 
+    Costs costs() {
+        return costs;
+    }
+
+    void costs(Costs newCosts) {
+        costs = newCosts;
+    }
+
+    /** Takes the place of what was said before. */
+    void watering(WateringNeeds needs) {
+        watering = needs;
+    }
+
     Yard build() {
         WaterSystem water = before.water();
         List<ValveId> valves = manifolds.stream()
@@ -239,8 +258,8 @@ final class YardDraft {
                 new WaterSystem(sources, backflows, main, manifolds, heads, zones, laterals, bibs),
                 allPower,
                 trenches,
-                before.watering(),
-                before.costs(),
+                watering,
+                costs,
                 before.planned(),
                 new Additions(families, limits));
     }
@@ -254,6 +273,8 @@ final class YardDraft {
             refer("zone " + zone.id(), "valve", zone.valve().name(), "valve", ofValves);
             zone.heads().forEach(head -> refer("zone " + zone.id(), "heads", head.name(), "head", ofHeads));
         }
+        SortedSet<String> ofSurfaces = names(surfaces.stream().map(Surface::id));
+        watering.places().keySet().forEach(id -> refer("watering", "surface", id.name(), "surface", ofSurfaces));
         pipes.checkEnds(zones, ofHeads);
         backflows.forEach(
                 one -> refer("backflow preventer " + one.id(), "on", one.on().name(), "pipe of the main", ofMain));

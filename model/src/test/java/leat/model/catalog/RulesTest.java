@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import leat.document.StandingData;
 import leat.model.finding.Citation;
 import leat.model.finding.Finding;
 import leat.model.finding.Limit;
@@ -97,14 +96,7 @@ class RulesTest {
     @Tag("law")
     @Test
     void theCatalogueSuggestsTheNearestKey() {
-        Catalog empty = new Catalog(
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                StandingData.load("leat-1").catalog().electrical());
+        Catalog empty = Catalog.EMPTY;
         refused("device: key is 'meter-1'; it must be a key of the catalogue", () -> empty.device("meter-1"));
         refused("soil: key is 'silt'; it must be a key of the catalogue", () -> empty.soil("silt"));
     }

@@ -39,6 +39,17 @@ class GeometryReferenceTest {
         check.expect("perimeter_ft", new Polyline(corners).length().inFeet());
     }
 
+    /** A bed beside a base line, by its depth every so often: straight between, which is what the trapezoidal rule says. */
+    @Test
+    void areaOfABedByOffsetsFromALine() {
+        Check check = Checks.one("geometry", "ge-trapezoid");
+        List<Point> edge = new ArrayList<>();
+        for (JsonNode offset : check.inputs().required("offsets_ft")) {
+            edge.add(feet(edge.size() * check.input("interval_ft"), offset.asDouble()));
+        }
+        check.expect("area_ft2", Region.of(edge).area().inSquareFeet());
+    }
+
     @ParameterizedTest
     @MethodSource("sectors")
     void sectors(Check check) {

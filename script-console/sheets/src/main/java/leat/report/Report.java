@@ -17,9 +17,15 @@ public final class Report {
 
     private Report() {}
 
-    /** All files of the report on a yard that was assessed; see {@link #files(Yard, CoverageResult, ReportFigures)}. */
+    /**
+     * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)}
+     * and, where a climate is stated, {@code watering.csv}, {@code watering-calendar.csv}, {@code watering-peak-week.csv}.
+     */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
-        return files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment));
+        SortedMap<String, byte[]> files =
+                new TreeMap<>(files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment)));
+        files.putAll(new WateringPages(assessment.schedule(), assessment.yard().units()).files());
+        return Collections.unmodifiableSortedMap(files);
     }
 
     /**

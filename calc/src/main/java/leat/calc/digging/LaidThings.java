@@ -1,0 +1,88 @@
+package leat.calc.digging;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import leat.model.id.CableId;
+import leat.model.id.ConduitId;
+import leat.model.id.LaidId;
+import leat.model.id.PipeId;
+import leat.model.plan.Site;
+import leat.model.power.Cable;
+import leat.model.power.PowerCable;
+import leat.model.power.PowerSystem;
+import leat.model.quantity.Length;
+import leat.model.site.Phase;
+import leat.model.trench.TrenchSegment;
+import leat.model.water.PipeRun;
+
+/** Looks up what lies in trenches: how thick it is, and how deep it must lie. */
+final class LaidThings {
+
+    /** A conduit or a cable whose size is still open counts as so thick; common practice, no source. */
+    private static final double OPEN_CONDUIT_M = 0.027;
+
+    private static final double OPEN_CABLE_M = 0.012;
+
+    private final Site site;
+    private final DiggingParameters parameters;
+    private final PowerSystem power;
+    private final SortedSet<PipeId> main = new TreeSet<>();
+
+    LaidThings(Site site, DiggingParameters parameters) {
+        this.site = site;
+        this.parameters = parameters;
+        this.power = site.yard().power();
+        site.yard().water().main().runs().forEach(run -> main.add(run.id()));
+    }
+
+    List<Laid> in(TrenchSegment trench) {
+        return trench.contents().stream().map(this::look).toList();
+    }
+
+    private Laid look(LaidId id) {
+        if (id instanceof PipeId pipe) {
+            return pipe(pipe);
+        }
+        if (id instanceof ConduitId conduit) {
+            List<Cable> cables = power.cablesIn(conduit);
+            // What a spare conduit will carry nobody knows: it lies as one for power.
+            boolean isPower = cables.isEmpty() || cables.stream().anyMatch(PowerCable.class::isInstance);
+            Phase phase = power.conduit(conduit).map(one -> one.phase()).orElse(Phase.NOW);
+            return laid(id, isPower, phase, OPEN_CONDUIT_M, "digging.cover.conduit");
+        }
+        if (id instanceof CableId cable) {
+            Optional<Cable> found = power.cable(cable);
+            boolean isPower = found.filter(PowerCable.class::isInstance).isPresent();
+            Phase phase = found.map(Cable::phase).orElse(Phase.NOW);
+            return laid(id, isPower, phase, OPEN_CABLE_M, "digging.cover.cable");
+        }
+        throw new AssertionError(id);
+    }
+
+    private Laid pipe(PipeId id) {
+        boolean isMain = main.contains(id);
+        Optional<PipeRun> run = site.yard().water().pipe(id);
+        double outsideM = run.flatMap(PipeRun::tradeSize)
+                .map(size -> site.catalog().pipe(size).outside().metres())
+                .orElse(0.0);
+        return new Laid(
+                id,
+                isMain ? LaidKind.MAIN : LaidKind.LATERAL,
+                run.map(PipeRun::phase).orElse(Phase.NOW),
+                outsideM,
+                ruleM(isMain ? "trench.cover.main" : "trench.cover.lateral"));
+    }
+
+    private Laid laid(LaidId id, boolean isPower, Phase phase, double outsideM, String rule) {
+        double ownM = Optional.ofNullable(parameters.covers().get(id))
+                .map(Length::metres)
+                .orElse(ruleM(isPower ? rule : "digging.cover.control"));
+        return new Laid(id, isPower ? LaidKind.POWER : LaidKind.CONTROL, phase, outsideM, ownM);
+    }
+
+    private double ruleM(String rule) {
+        return site.rules().get(rule).limit().si();
+    }
+}
