@@ -16,6 +16,9 @@ import leat.calc.sizing.SizeReviewResult;
 import leat.calc.supply.SupplyResult;
 import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
+import leat.calc.wiring.WiringResult;
+import leat.calc.wiring.WiringReview;
+import leat.calc.wiring.WiringReviewParameters;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
 import leat.model.fault.Nearest;
@@ -41,6 +44,7 @@ public record Assessment(
         ZoneReviewResult zoning,
         CoverageResult coverage,
         TrenchReviewResult trenching,
+        WiringResult wiring,
         TakeoffResult takeoff,
         BudgetResult budget,
         ScheduleResult schedule) {
@@ -64,6 +68,7 @@ public record Assessment(
                         zoning.findings(),
                         coverage.findings(),
                         trenching.findings(),
+                        wiring.findings(),
                         schedule.findings())
                 .flatMap(List::stream)
                 .sorted(WORST_FIRST)
@@ -86,10 +91,14 @@ public record Assessment(
      * How a figure came about, computed now by the same kernel; its last line equals the figure to the last bit.
      *
      * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code minutes July} or
-     *     {@code minutes peak} of a zone
+     *     {@code minutes peak} of a zone; {@code current}, {@code drop}, {@code ampacity} or {@code fill} of a circuit, a
+     *     cable, a load or a conduit
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
+        if (WiredThings.has(id)) {
+            return WiringReview.why(site, WiringReviewParameters.defaults(), id, figure);
+        }
         return id instanceof ZoneId zone
                 ? Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure)
                 : Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
@@ -104,12 +113,19 @@ public record Assessment(
     }
 
     /**
-     * The same by name: of the first thing of that name that has figures, heads before hose bibs before zones. Of
+     * The same by name: of the first thing of that name that has figures, heads before hose bibs before zones, or of
+     * what is wired. Of
      * {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
      */
     public Ledger why(String name, String figure) {
         if (name.equals(MATERIALS)) {
             return takeoff.why(figure);
+        }
+        Optional<Id> wired = WiredThings.with(yard().power(), figure)
+                .filter(id -> id.name().equals(name))
+                .findFirst();
+        if (wired.isPresent()) {
+            return why(wired.get(), figure);
         }
         Optional<Id> found = explained().filter(id -> id.name().equals(name)).findFirst();
         return why(found.orElseThrow(() -> unknown(name)), figure);

@@ -22,6 +22,8 @@ import leat.calc.takeoff.Takeoff;
 import leat.calc.takeoff.TakeoffParameters;
 import leat.calc.trenching.TrenchReview;
 import leat.calc.trenching.TrenchReviewParameters;
+import leat.calc.wiring.WiringReview;
+import leat.calc.wiring.WiringReviewParameters;
 import leat.calc.zoning.ZoneReview;
 import leat.calc.zoning.ZoningParameters;
 import leat.model.catalog.HeadFamily;
@@ -49,12 +51,15 @@ public final class Assessor {
                 Coverage.run(site, CoverageParameters.defaults().withWorking(working(site, hydraulics)), progress);
         progress.at(0.8, "trenches");
         var trenching = TrenchReview.run(site, TrenchReviewParameters.defaults(), progress);
+        progress.at(0.85, "wiring");
+        var wiring = WiringReview.run(site, WiringReviewParameters.defaults(), progress);
         progress.at(0.9, "takeoff");
         var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
         var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
         progress.at(0.95, "watering schedule");
         var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);
-        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, takeoff, budget, schedule);
+        return new Assessment(
+                site, supply, hydraulics, sizes, zoning, coverage, trenching, wiring, takeoff, budget, schedule);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

@@ -48,8 +48,7 @@ final class CircuitReview {
     }
 
     CircuitFigures figures() {
-        Current reckoned =
-                LoadCurrents.reckoned(code, tree.loads(), circuit.voltage(), circuit.liveWires());
+        Current reckoned = LoadCurrents.reckoned(code, tree.loads(), circuit.voltage(), circuit.liveWires());
         Optional<Current> ampacity = weakest().flatMap(this::ampacity).map(Answer::value);
         return new CircuitFigures(
                 circuit.id(),
@@ -71,15 +70,14 @@ final class CircuitReview {
     }
 
     Optional<Answer<Current>> ampacity(PowerCable cable) {
-        return cable.conductor()
-                .map(size -> code.ampacity(code.conductor(size), contents.laying(cable, circuit)));
+        return cable.conductor().map(size -> code.ampacity(code.conductor(size), contents.laying(cable, circuit)));
     }
 
     CableFigures figures(PowerCable cable) {
         Optional<ConductorSpec> conductor = cable.conductor().map(code::conductor);
         Optional<Current> current = drops.current(cable.id());
-        Optional<Voltage> lost = conductor.flatMap(size -> current.map(
-                amps -> code.drop(amps, cable.route().length(), circuit.liveWires(), size)
+        Optional<Voltage> lost = conductor.flatMap(
+                size -> current.map(amps -> code.drop(amps, cable.route().length(), circuit.liveWires(), size)
                         .value()));
         return new CableFigures(
                 cable.id(),
@@ -127,7 +125,8 @@ final class CircuitReview {
             return;
         }
         ConductorSpec conductor = code.conductor(cable.conductor().get());
-        Current most = code.mostBreaker(conductor, contents.laying(cable, circuit)).value();
+        Current most =
+                code.mostBreaker(conductor, contents.laying(cable, circuit)).value();
         double allowedA = most.si() > 0
                 ? most.si()
                 : ampacity(cable).map(Answer::value).orElse(circuit.breaker()).si();

@@ -99,7 +99,7 @@ final class LayoutReview {
             looks.hold(
                     code.bendLimit(),
                     Subject.of(conduit.id()),
-                    Angle.degrees(Pulls.bendsDegrees(conduit.route().points())),
+                    Angle.degrees(Pulls.bendsDegrees(conduit.route().points(), conduit.series())),
                     "set a box where wires can be pulled, or lead it straighter");
         }
     }
@@ -129,7 +129,11 @@ final class LayoutReview {
     private void holdEnd(Cable cable, WireEndId end, String field, Point at) {
         Point place = places.get(end);
         if (place != null) {
-            looks.hold(looks.rule("power.touch"), Subject.of(cable.id(), field), place.distance(at), "lead it to what it names");
+            looks.hold(
+                    looks.rule("power.touch"),
+                    Subject.of(cable.id(), field),
+                    place.distance(at),
+                    "lead it to what it names");
         }
     }
 

@@ -126,7 +126,7 @@ final class WiringDraft {
         for (WireLeg leg : wire.legs()) {
             leg.conduit().ifPresent(through::add);
             if (leg.isInGround() && leg.lengthM() >= LEAST_CONDUIT_M) {
-                for (List<Point> pull : Pulls.split(leg.points(), mostBendsDegrees)) {
+                for (List<Point> pull : Pulls.split(leg.points(), series, mostBendsDegrees)) {
                     through.add(conduit(pull, cable, laid, isPower));
                 }
             }

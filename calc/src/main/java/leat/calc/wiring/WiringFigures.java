@@ -85,10 +85,11 @@ final class WiringFigures {
     }
 
     private void lookAtTotal(CircuitReview branch, Looks looks) {
-        branch.feedBefore().ifPresent(feed -> feed.circuit()
-                .map(this::circuit)
-                .flatMap(feeder -> feeder.drops().lost(feed.id()).map(feeder::share))
-                .ifPresent(share -> branch.lookAtTotal(share, looks)));
+        branch.feedBefore()
+                .ifPresent(feed -> feed.circuit()
+                        .map(this::circuit)
+                        .flatMap(feeder -> feeder.drops().lost(feed.id()).map(feeder::share))
+                        .ifPresent(share -> branch.lookAtTotal(share, looks)));
     }
 
     CableFigures figures(Cable cable) {
@@ -106,8 +107,7 @@ final class WiringFigures {
     }
 
     Optional<Answer<Voltage>> valveDrop(ValveCable cable) {
-        return cable.conductor()
-                .map(size -> ValveDrop.of(code, tables.valveSupply(), cable, code.conductor(size)));
+        return cable.conductor().map(size -> ValveDrop.of(code, tables.valveSupply(), cable, code.conductor(size)));
     }
 
     private Optional<LoadFigures> figures(Load load) {
@@ -122,7 +122,7 @@ final class WiringFigures {
                 Count.of(count),
                 fill(conduit).map(Answer::value),
                 Ratio.of(most.limit().si()),
-                Angle.degrees(Pulls.bendsDegrees(conduit.route().points())));
+                Angle.degrees(Pulls.bendsDegrees(conduit.route().points(), conduit.series())));
     }
 
     /** Empty while the size of the conduit or of a cable in it is not known. */

@@ -64,19 +64,23 @@ final class WiringLedger {
                     : Optional.empty();
         }
         List<String> allowed = known;
-        return steps.map(some -> new Ledger(Subject.of(id), figure, some)).orElseThrow(() -> refuse(id, figure, allowed));
+        return steps.map(some -> new Ledger(Subject.of(id), figure, some))
+                .orElseThrow(() -> refuse(id, figure, allowed));
     }
 
     private static InvalidValueException refuse(Id id, String figure, List<String> known) {
         String thing = id.kind() + " " + id.name();
         if (known.contains(figure)) {
-            return new InvalidValueException(thing, figure, "not known", "planned first, with its circuit and its sizes");
+            return new InvalidValueException(
+                    thing, figure, "not known", "planned first, with its circuit and its sizes");
         }
         return new InvalidValueException(
                 thing,
                 "figure",
                 "'" + figure + "'",
-                known.isEmpty() ? "asked of a circuit, a cable, a load or a conduit" : "one of " + String.join(", ", known));
+                known.isEmpty()
+                        ? "asked of a circuit, a cable, a load or a conduit"
+                        : "one of " + String.join(", ", known));
     }
 
     private Optional<List<Step>> ofCircuit(Circuit circuit, String figure) {
@@ -113,7 +117,9 @@ final class WiringLedger {
         for (Load load : review.tree().loads()) {
             if (review.tree().reaches(load.id()) && review.tree().way(load.id()).contains(end)) {
                 steps.addAll(named(
-                        code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires()).steps(), load.id()));
+                        code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
+                                .steps(),
+                        load.id()));
             }
         }
         return sum.map(current -> {
@@ -135,12 +141,13 @@ final class WiringLedger {
 
     private Optional<List<Step>> drop(CircuitReview review, PowerCable cable, WireEndId end) {
         Optional<Current> current = review.drops().current(end);
-        return current.flatMap(amps -> cable.conductor().map(size -> code.drop(
-                        amps,
-                        cable.route().length(),
-                        review.tree().circuit().liveWires(),
-                        code.conductor(size))
-                .steps()));
+        return current.flatMap(amps -> cable.conductor()
+                .map(size -> code.drop(
+                                amps,
+                                cable.route().length(),
+                                review.tree().circuit().liveWires(),
+                                code.conductor(size))
+                        .steps()));
     }
 
     private Optional<List<Step>> ofValves(ValveCable cable, String figure) {
