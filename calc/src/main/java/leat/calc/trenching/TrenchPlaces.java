@@ -1,8 +1,8 @@
 package leat.calc.trenching;
 
 import java.util.List;
+import leat.calc.internal.lines.Nearness;
 import leat.calc.internal.routes.DigSite;
-import leat.calc.internal.routes.Nearness;
 import leat.calc.internal.routes.OpenGround;
 import leat.calc.internal.routes.Tolls;
 import leat.model.finding.Finding;

@@ -86,7 +86,7 @@ final class LayoutReview {
 
     private void look(Conduit conduit) {
         List<Cable> cables = power.cablesIn(conduit.id());
-        long control = cables.stream().filter(ValveCable.class::isInstance).count();
+        int control = (int) cables.stream().filter(ValveCable.class::isInstance).count();
         boolean isPower = control < cables.size() || !conduit.occupied().isEmpty();
         if (isPower) {
             looks.hold(

@@ -1,4 +1,4 @@
-package leat.calc.internal.routes;
+package leat.calc.internal.lines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
