@@ -46,6 +46,11 @@ final class Trenchwork {
         routes.put(pipe, new ArrayList<>(route));
     }
 
+    /** The points of its route, with those at which it was cut for others. */
+    List<Point> route(PipeId pipe) {
+        return List.copyOf(routes.getOrDefault(pipe, List.of()));
+    }
+
     /** All pieces with the pipes along them. */
     SortedMap<Piece, SortedSet<PipeId>> pieces() {
         SortedMap<Piece, SortedSet<PipeId>> pieces = new TreeMap<>();
