@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  */
 final class UnitNames {
 
-    private static final String UNIT = "(M|Mm|M2|M3|Pa|Rad|Deg|S|A|V|W|Ohm|Kg|K)";
+    private static final String UNIT = "(M|Mm|M2|M3|Pa|Kpa|C|Mj|H|Rad|Deg|S|A|V|W|Ohm|Kg|K)";
     private static final Pattern WITH_UNIT = Pattern.compile(".*[A-Za-z0-9]" + UNIT + "(Per" + UNIT + ")*[0-9]?");
     private static final Pattern PURE =
             Pattern.compile("k|n|metres|meters|relative[A-Z].*|values|bound|lowQuarter|price|hazenWilliamsC"

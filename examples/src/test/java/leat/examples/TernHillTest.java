@@ -7,13 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.calc.Progress;
 import leat.calc.assess.Assessment;
@@ -23,7 +18,6 @@ import leat.document.StandingData;
 import leat.document.YardDocument;
 import leat.model.geometry.Point;
 import leat.model.id.HeadId;
-import leat.model.id.Id;
 import leat.model.id.PipeId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Yard;
@@ -31,16 +25,11 @@ import leat.model.quantity.Pressure;
 import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
-import leat.model.water.FlowTest;
 import leat.model.water.Head;
 import leat.model.water.Lateral;
-import leat.model.water.Mains;
 import leat.model.water.PipeRun;
-import leat.model.water.Rotor;
-import leat.model.water.Source;
 import leat.model.water.Water;
 import leat.model.water.WaterSystem;
-import leat.model.water.Zone;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -164,14 +153,14 @@ class TernHillTest {
     @Tag("law")
     @Test
     void aHeadThatIsMissingLeavesItsLawnBare() {
-        Set<String> found = hill.newFindings(without(hill.yard(), new HeadId("back lawn/1")));
+        Set<String> found = hill.newFindings(Damage.without(hill.yard(), new HeadId("back lawn/1")));
         assertEquals(Set.of("coverage.two: surface back lawn"), found);
     }
 
     @Tag("law")
     @Test
     void halfThePressureStarvesHeads() {
-        Yard weak = halfThePressure(hill.yard());
+        Yard weak = Damage.halfThePressure(hill.yard());
         Set<String> expected = new TreeSet<>(Set.of(
                 "coverage.one: surface kitchen bed",
                 "coverage.two: surface back lawn",
@@ -194,7 +183,7 @@ class TernHillTest {
     void aPipeThatGrowsIsFound() {
         Lateral lateral = hill.yard().water().lateral(new ZoneId("zone-1")).orElseThrow();
         PipeRun last = lateral.runs().get(lateral.runs().size() - 1);
-        Set<String> found = hill.newFindings(resized(hill.yard(), last, "2 in"));
+        Set<String> found = hill.newFindings(Damage.resized(hill.yard(), last, "2 in"));
         assertEquals(Set.of("pipe.grows: pipe " + last.id().name() + ", size"), found);
     }
 
@@ -202,81 +191,12 @@ class TernHillTest {
     @Test
     void aHeadMovedOffTheLotIsFound() {
         HeadId corner = new HeadId("meadow/1");
-        Set<String> found = hill.newFindings(moved(hill.yard(), corner, new Point(-5, 1.2)));
+        Set<String> found = hill.newFindings(Damage.moved(hill.yard(), corner, new Point(-5, 1.2)));
         assertEquals(
                 Set.of(
                         "coverage.lot: head meadow/1, at",
                         "coverage.outside: head meadow/1",
                         "water.connected: head meadow/1"),
                 found);
-    }
-
-    private static Yard without(Yard yard, HeadId gone) {
-        WaterSystem water = yard.water();
-        List<Head> heads =
-                water.heads().stream().filter(head -> !head.id().equals(gone)).toList();
-        List<Zone> zones = water.zones().stream()
-                .map(zone -> zone.withHeads(
-                        zone.heads().stream().filter(head -> !head.equals(gone)).toList()))
-                .toList();
-        List<Lateral> laterals = new ArrayList<>();
-        for (Lateral lateral : water.laterals()) {
-            SortedMap<HeadId, PipeId> kept = new TreeMap<>(lateral.heads());
-            kept.remove(gone);
-            laterals.add(new Lateral(lateral.zone(), lateral.runs(), kept));
-        }
-        WaterSystem changed = new WaterSystem(
-                water.sources(),
-                water.backflows(),
-                water.main(),
-                water.manifolds(),
-                heads,
-                zones,
-                laterals,
-                water.bibs());
-        Set<Id> left = Yard.plannable(changed, yard.power(), yard.trenches());
-        return yard.changed(changed, yard.trenches(), yard.planned().only(left));
-    }
-
-    private static Yard halfThePressure(Yard yard) {
-        WaterSystem water = yard.water();
-        Mains mains = (Mains) water.sources().get(0);
-        Pressure half = mains.staticPressure().times(0.5);
-        FlowTest test = mains.flowTest().orElseThrow();
-        FlowTest halved = new FlowTest(test.flow(), test.residual().times(0.5));
-        List<Source> sources =
-                Collections.singletonList(new Mains(mains.id(), mains.at(), half, Optional.of(halved), mains.meter()));
-        return yard.withWater(new WaterSystem(
-                sources,
-                water.backflows(),
-                water.main(),
-                water.manifolds(),
-                water.heads(),
-                water.zones(),
-                water.laterals(),
-                water.bibs()));
-    }
-
-    private static Yard resized(Yard yard, PipeRun pipe, String size) {
-        List<Lateral> laterals = yard.water().laterals().stream()
-                .map(lateral -> new Lateral(
-                        lateral.zone(),
-                        lateral.runs().stream()
-                                .map(run -> run.id().equals(pipe.id()) ? run.withSize(size) : run)
-                                .toList(),
-                        lateral.heads()))
-                .toList();
-        return yard.withWater(yard.water().withLaterals(laterals));
-    }
-
-    private static Yard moved(Yard yard, HeadId id, Point to) {
-        List<Head> heads = yard.water().heads().stream()
-                .map(head -> head.id().equals(id) ? movedRotor((Rotor) head, to) : head)
-                .toList();
-        return yard.withWater(yard.water().withHeads(heads));
-    }
-
-    private static Head movedRotor(Rotor head, Point to) {
-        return new Rotor(head.id(), head.family(), to, head.arc(), head.radius());
     }
 }

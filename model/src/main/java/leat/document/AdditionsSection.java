@@ -54,7 +54,7 @@ final class AdditionsSection {
         if (!in.has("limits")) {
             return List.of();
         }
-        Rules rules = RuleTable.read(edition);
+        Rules rules = RuleTable.read(edition, UnitSystem.US);
         return in.list("limits", json -> limit(json, rules));
     }
 

@@ -37,7 +37,9 @@ final class CatalogTables {
                 pipes(edition),
                 Table.byKey(list(edition, "devices", CatalogTables::device), Device::key),
                 fittings(edition),
-                Table.byKey(list(edition, "soil", CatalogTables::soil), SoilTexture::key));
+                Table.byKey(list(edition, "soil", CatalogTables::soil), SoilTexture::key),
+                WateringTableFiles.read(edition),
+                ElectricalTable.read(edition));
     }
 
     private static <T> List<T> list(String edition, String name, Function<Table.Row, T> maker) {

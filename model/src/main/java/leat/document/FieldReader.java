@@ -1,5 +1,6 @@
 package leat.document;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -134,6 +135,10 @@ final class FieldReader {
         throw wrongType(value, "a finite number without quotes");
     }
 
+    Optional<Double> optionalNumber(String name) {
+        return has(name) ? Optional.of(number(name)) : Optional.empty();
+    }
+
     int whole(String name) {
         double number = number(name);
         if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
@@ -143,7 +148,23 @@ final class FieldReader {
     }
 
     <E extends Enum<E>> E word(String name, Class<E> type) {
-        Json value = required(name);
+        return word(required(name), type);
+    }
+
+    /** The words of a list, in its order; one that stands there twice is refused. */
+    <E extends Enum<E>> List<E> words(String name, Class<E> type) {
+        List<E> words = new ArrayList<>();
+        list(name, value -> {
+            E word = word(value, type);
+            if (words.contains(word)) {
+                throw value.spot().fault(Words.quoted(Words.of(word)) + " stands there twice");
+            }
+            return words.add(word);
+        });
+        return words;
+    }
+
+    private static <E extends Enum<E>> E word(Json value, Class<E> type) {
         String word = text(value);
         int index = Words.all(type).indexOf(word);
         if (index < 0) {
@@ -159,6 +180,10 @@ final class FieldReader {
 
     <Q extends Quantity> Q quantity(String name, Dimension dimension, Class<Q> type) {
         return quantity(required(name), dimension, type);
+    }
+
+    <Q extends Quantity> Optional<Q> optionalQuantity(String name, Dimension dimension, Class<Q> type) {
+        return has(name) ? Optional.of(quantity(name, dimension, type)) : Optional.empty();
     }
 
     Length length(String name) {

@@ -7,14 +7,17 @@ import leat.model.fault.InvalidValueException;
 import leat.model.fault.Nearest;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
+import leat.model.quantity.UnitSystem;
 
 /**
  * The tables that come with Leat: heads, pipes, devices, fittings, soils, rules. They have an edition, and a published
  * edition is never changed, so that an old yard keeps its old figures. Each row says where its figures come from.
  *
- * @param edition such as {@code leat-1}
+ * @param edition     such as {@code leat-1}
+ * @param rules       with the limits of US yards
+ * @param metricRules with those of metric yards: 450 mm where the others have 18 in
  */
-public record StandingData(String edition, Catalog catalog, Rules rules) {
+public record StandingData(String edition, Catalog catalog, Rules rules, Rules metricRules) {
 
     /** Newest last. */
     public static final List<String> EDITIONS = List.of("leat-1");
@@ -25,7 +28,11 @@ public record StandingData(String edition, Catalog catalog, Rules rules) {
      * @throws InvalidValueException if there is no such edition
      */
     public static StandingData load(String edition) {
-        return new StandingData(known(edition), CatalogTables.read(edition), RuleTable.read(edition));
+        return new StandingData(
+                known(edition),
+                CatalogTables.read(edition),
+                RuleTable.read(edition, UnitSystem.US),
+                RuleTable.read(edition, UnitSystem.METRIC));
     }
 
     static String known(String edition) {
@@ -52,6 +59,6 @@ public record StandingData(String edition, Catalog catalog, Rules rules) {
             throw new InvalidValueException(
                     "yard " + yard.name(), "edition", "'" + yard.edition() + "'", "that of the tables, " + edition);
         }
-        return Site.of(yard, catalog, rules);
+        return Site.of(yard, catalog, yard.units() == UnitSystem.US ? rules : metricRules);
     }
 }

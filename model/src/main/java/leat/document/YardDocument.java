@@ -41,6 +41,7 @@ public final class YardDocument {
                 .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
                 .list("temporary", Lists.map(yard.temporary(), one -> TemporaryFields.written(one, units)))
+                .object("watering", WateringSection.written(yard.watering(), units))
                 .object("costs", CostsSection.written(yard.costs(), units))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
@@ -90,6 +91,7 @@ public final class YardDocument {
                 "power",
                 "trenches",
                 "temporary",
+                "watering",
                 "costs",
                 "planned",
                 "additions");
@@ -103,7 +105,7 @@ public final class YardDocument {
                 in.optional("water", new WaterSection(places)::read).orElse(WaterSystem.EMPTY),
                 in.optional("power", new PowerSection(places)::read).orElse(PowerSystem.EMPTY),
                 in.list("trenches", new TrenchFields(places)::read),
-                WateringNeeds.NONE,
+                in.optional("watering", new WateringSection(places)::read).orElse(WateringNeeds.NONE),
                 in.optional("costs", new CostsSection(places)::read).orElse(Costs.NONE),
                 in.list("temporary", new TemporaryFields(places)::read),
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),

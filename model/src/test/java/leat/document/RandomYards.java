@@ -61,7 +61,6 @@ import leat.model.site.Terrain;
 import leat.model.site.Watering;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.WaterSystem;
-import leat.model.water.WateringNeeds;
 
 /** Yards that use all that a document can hold, with names and figures that are awkward to write. Same seed, same yard. */
 final class RandomYards {
@@ -84,6 +83,7 @@ final class RandomYards {
     }
 
     private Yard yard() {
+        Terrain terrain = terrain();
         WaterSystem water = new RandomWater(this).system();
         PowerSystem power = new RandomPower(this).system(water);
         List<LaidId> laid = new ArrayList<>(water.pipes().map(pipe -> pipe.id()).toList());
@@ -99,11 +99,11 @@ final class RandomYards {
                 name(),
                 any(UnitSystem.class),
                 Yard.EDITION,
-                terrain(),
+                terrain,
                 water,
                 power,
                 trenches,
-                WateringNeeds.NONE,
+                new RandomWatering(this).needs(terrain),
                 Costs.NONE,
                 list(i -> new Temporary("controller " + name(), random.nextBoolean() ? "on a post" : name())),
                 new Planned(planned),
@@ -215,6 +215,11 @@ final class RandomYards {
 
     <T> Optional<T> maybe(Supplier<T> maker) {
         return random.nextBoolean() ? Optional.of(maker.get()) : Optional.empty();
+    }
+
+    /** From 0 to 1. */
+    double share() {
+        return random.nextBoolean() ? random.nextInt(101) / 100.0 : random.nextDouble();
     }
 
     /** More than 0: a round figure in some unit, or any double, now and then a very small or large one. */

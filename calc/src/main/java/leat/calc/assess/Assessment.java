@@ -13,6 +13,9 @@ import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
 import leat.calc.phasing.PhasingResult;
+import leat.calc.schedule.Schedule;
+import leat.calc.schedule.ScheduleParameters;
+import leat.calc.schedule.ScheduleResult;
 import leat.calc.sizing.SizeReviewResult;
 import leat.calc.staking.StakingResult;
 import leat.calc.supply.SupplyResult;
@@ -29,11 +32,13 @@ import leat.model.finding.Subject;
 import leat.model.id.Id;
 import leat.model.id.NaturalOrder;
 import leat.model.id.SegmentId;
+import leat.model.id.ZoneId;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.Head;
 import leat.model.water.HoseBib;
+import leat.model.water.Zone;
 
 /** Every result for one site, computed together. */
 public record Assessment(
@@ -49,7 +54,8 @@ public record Assessment(
         PhasingResult phasing,
         WorkPlanResult workPlan,
         TakeoffResult takeoff,
-        BudgetResult budget) {
+        BudgetResult budget,
+        ScheduleResult schedule) {
 
     private static final String MATERIALS = "materials";
 
@@ -72,7 +78,8 @@ public record Assessment(
                         trenching.findings(),
                         digging.findings(),
                         staking.findings(),
-                        phasing.findings())
+                        phasing.findings(),
+                        schedule.findings())
                 .flatMap(List::stream)
                 .sorted(WORST_FIRST)
                 .toList();
@@ -93,20 +100,31 @@ public record Assessment(
     /**
      * How a figure came about, computed now by the same kernel; its last line equals the figure to the last bit.
      *
-     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code length}, {@code width},
-     *     {@code volume}, {@code loose}, {@code bedding} or {@code backfill} of a trench
+     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code minutes July} or
+     *     {@code minutes peak} of a zone, {@code length}, {@code width}, {@code volume}, {@code loose}, {@code bedding} or
+     *     {@code backfill} of a trench
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
         if (id instanceof SegmentId trench) {
             return Digging.why(site, DiggingParameters.defaults(), trench, figure);
         }
-        return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+        return id instanceof ZoneId zone
+                ? Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure)
+                : Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+    }
+
+    static ScheduleParameters scheduling(
+            CoverageResult coverage, HydraulicsResult hydraulics, ZoneReviewResult zoning) {
+        return ScheduleParameters.defaults()
+                .withCoverage(coverage)
+                .withHydraulics(hydraulics)
+                .withZoning(zoning);
     }
 
     /**
-     * The same by name: a head's, or else a bib's, or else a trench's. Of {@code materials} it tells where a material
-     * goes, place by place: {@code why("materials", "tee 1 in")}.
+     * The same by name: of the first thing of that name that has figures, heads before hose bibs before zones before
+     * trenches. Of {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
      */
     public Ledger why(String name, String figure) {
         if (name.equals(MATERIALS)) {
@@ -122,6 +140,7 @@ public record Assessment(
         return Stream.<Stream<? extends Id>>of(
                         yard().water().heads().stream().map(Head::id),
                         yard().water().bibs().stream().map(HoseBib::id),
+                        yard().water().zones().stream().map(Zone::id),
                         yard().trenches().stream().map(TrenchSegment::id))
                 .flatMap(ids -> ids);
     }
@@ -134,6 +153,6 @@ public record Assessment(
                 "why",
                 "name",
                 "'" + name + "'",
-                "the name of a head, a hose bib or a trench, or " + MATERIALS + nearest);
+                "the name of a head, a hose bib, a zone or a trench, or " + MATERIALS + nearest);
     }
 }

@@ -17,6 +17,7 @@ import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
 import leat.calc.phasing.Phasing;
 import leat.calc.phasing.PhasingParameters;
+import leat.calc.schedule.Schedule;
 import leat.calc.sizing.SizeReview;
 import leat.calc.sizing.SizingParameters;
 import leat.calc.staking.Staking;
@@ -63,6 +64,8 @@ public final class Assessor {
         progress.at(0.9, "takeoff");
         var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
         var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
+        progress.at(0.95, "watering schedule");
+        var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);
         return new Assessment(
                 site,
                 supply,
@@ -76,7 +79,8 @@ public final class Assessor {
                 phasing,
                 workPlan,
                 takeoff,
-                budget);
+                budget,
+                schedule);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

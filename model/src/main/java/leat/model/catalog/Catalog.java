@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import leat.model.fault.InvalidValueException;
 import leat.model.fault.Nearest;
+import leat.model.fault.Require;
 import leat.model.water.TradeSize;
 
 /** All rows that a yard may name, by key. Looking up a key that is not there names the nearest one that is. */
@@ -15,7 +16,20 @@ public record Catalog(
         SortedMap<String, PipeSeries> pipes,
         SortedMap<String, Device> devices,
         SortedMap<String, Fitting> fittings,
-        SortedMap<String, SoilTexture> soils) {
+        SortedMap<String, SoilTexture> soils,
+        WateringTables watering,
+        ElectricalTables electrical) {
+
+    /** A catalogue without a row. */
+    public static final Catalog EMPTY = new Catalog(
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            Collections.emptySortedMap(),
+            WateringTables.EMPTY,
+            ElectricalTables.EMPTY);
 
     public Catalog {
         heads = kept(heads);
@@ -24,6 +38,8 @@ public record Catalog(
         devices = kept(devices);
         fittings = kept(fittings);
         soils = kept(soils);
+        Require.present("catalogue", "watering", watering);
+        Require.present("catalogue", "electrical", electrical);
     }
 
     public HeadFamily head(String key) {
@@ -58,7 +74,7 @@ public record Catalog(
     public Catalog withHeads(List<HeadFamily> more) {
         SortedMap<String, HeadFamily> all = new TreeMap<>(heads);
         more.forEach(family -> all.put(family.key(), family));
-        return new Catalog(all, profiles, pipes, devices, fittings, soils);
+        return new Catalog(all, profiles, pipes, devices, fittings, soils, watering, electrical);
     }
 
     private static <T> SortedMap<String, T> kept(SortedMap<String, T> rows) {

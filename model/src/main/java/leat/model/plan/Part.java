@@ -24,6 +24,7 @@ public abstract sealed class Part
                 ConduitPart,
                 CablePart,
                 TrenchPart,
+                WateringPart,
                 FamilyPart,
                 LimitPart,
                 TemporaryPart,

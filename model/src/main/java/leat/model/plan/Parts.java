@@ -30,6 +30,8 @@ import leat.model.site.Obstacle;
 import leat.model.site.Phase;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
+import leat.model.water.GrowingPlace;
+import leat.model.water.WateringNeeds;
 
 /**
  * The vocabulary in which yards are stated, the same for scripts and for Java. Import it statically:
@@ -51,6 +53,9 @@ public final class Parts {
     public static final Watering HEADS = Watering.HEADS;
     public static final Watering DRIP = Watering.DRIP;
     public static final Watering NONE = Watering.NONE;
+    public static final GrowingPlace.Grade LOW = GrowingPlace.Grade.LOW;
+    public static final GrowingPlace.Grade AVERAGE = GrowingPlace.Grade.AVERAGE;
+    public static final GrowingPlace.Grade HIGH = GrowingPlace.Grade.HIGH;
 
     private Parts() {}
 
@@ -341,6 +346,11 @@ public final class Parts {
     /** The wires from a controller to the valves of a manifold. */
     public static CablePart valveWires(String name, Path route) {
         return new CablePart(name, true, route, Fields.NONE);
+    }
+
+    /** By what the watering schedule is made. */
+    public static WateringPart watering() {
+        return new WateringPart(WateringNeeds.NONE);
     }
 
     // Trenches

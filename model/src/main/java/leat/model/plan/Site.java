@@ -44,6 +44,9 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
         yard.terrain()
                 .surfaces()
                 .forEach(one -> one.soil().ifPresent(key -> named("surface " + one.id(), () -> catalog.soil(key))));
+        yard.watering()
+                .station()
+                .ifPresent(key -> named("watering", () -> catalog.watering().station(key)));
         yard.water().heads().forEach(head -> checkFamily(head, catalog));
         yard.water().pipes().forEach(pipe -> checkPipe(pipe, catalog));
         yard.water()
@@ -63,6 +66,9 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
                 .forEach(manifold -> manifold.valves()
                         .forEach(valve ->
                                 checkDevice("valve " + valve.id(), valve.device(), catalog, DeviceKind.ZONE_VALVE)));
+        PowerKeys power = new PowerKeys(catalog.electrical(), yard.codeFamily());
+        yard.power().conduits().forEach(power::check);
+        yard.power().cables().forEach(power::check);
     }
 
     private static void checkPipe(PipeRun pipe, Catalog catalog) {

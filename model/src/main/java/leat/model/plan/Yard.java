@@ -11,6 +11,7 @@ import leat.model.fault.Nearest;
 import leat.model.fault.Require;
 import leat.model.id.Id;
 import leat.model.id.LaidId;
+import leat.model.id.SurfaceId;
 import leat.model.power.CodeFamily;
 import leat.model.power.PowerSystem;
 import leat.model.quantity.UnitSystem;
@@ -58,6 +59,7 @@ public record Yard(
         trenches = Require.unique("trench", trenches, TrenchSegment::id);
         temporary = Require.unique("temporary arrangement for", temporary, Temporary::subject);
         checkNames(water, power, trenches, planned);
+        checkPlaces(watering, terrain);
     }
 
     /** A yard with nothing in it yet. */
@@ -228,6 +230,20 @@ public record Yard(
             }
         }
         planned.aspects().keySet().forEach(id -> requirePlannable(id, known));
+    }
+
+    private static void checkPlaces(WateringNeeds watering, Terrain terrain) {
+        List<String> names =
+                terrain.surfaces().stream().map(one -> one.id().name()).toList();
+        for (SurfaceId id : watering.places().keySet()) {
+            if (!names.contains(id.name())) {
+                throw new InvalidValueException(
+                        "watering",
+                        "places",
+                        "'" + id.name() + "', which is not there",
+                        "surfaces of the yard" + Nearest.hint(id.name(), names));
+            }
+        }
     }
 
     private static void requirePlannable(Id id, SortedSet<Id> known) {

@@ -37,6 +37,7 @@ import leat.model.water.Main;
 import leat.model.water.Manifold;
 import leat.model.water.Source;
 import leat.model.water.WaterSystem;
+import leat.model.water.WateringNeeds;
 import leat.model.water.Zone;
 
 /** Collects what parts turn into, in any order; {@link #build} checks the whole. Used once. */
@@ -45,6 +46,7 @@ final class YardDraft {
     private final Yard before;
     private final List<String> complaints = new ArrayList<>();
     private final SortedSet<String> unfinished = new TreeSet<>();
+    private WateringNeeds watering;
     private Optional<Survey> survey;
     private final List<SpotLevel> asItIs;
     private final List<SpotLevel> finished;
@@ -71,6 +73,7 @@ final class YardDraft {
         this.before = before;
         Terrain terrain = before.terrain();
         WaterSystem water = before.water();
+        watering = before.watering();
         survey = terrain.survey();
         asItIs = new ArrayList<>(terrain.ground().asItIs());
         finished = new ArrayList<>(terrain.ground().finished());
@@ -235,6 +238,11 @@ final class YardDraft {
         costs = newCosts;
     }
 
+    /** Takes the place of what was said before. */
+    void watering(WateringNeeds needs) {
+        watering = needs;
+    }
+
     Yard build() {
         WaterSystem waterBefore = before.water();
         List<ValveId> valves = manifolds.stream()
@@ -259,7 +267,7 @@ final class YardDraft {
                 water,
                 allPower,
                 trenches,
-                before.watering(),
+                watering,
                 costs,
                 temporary,
                 before.planned(),
@@ -275,6 +283,8 @@ final class YardDraft {
             refer("zone " + zone.id(), "valve", zone.valve().name(), "valve", ofValves);
             zone.heads().forEach(head -> refer("zone " + zone.id(), "heads", head.name(), "head", ofHeads));
         }
+        SortedSet<String> ofSurfaces = names(surfaces.stream().map(Surface::id));
+        watering.places().keySet().forEach(id -> refer("watering", "surface", id.name(), "surface", ofSurfaces));
         pipes.checkEnds(zones, ofHeads);
         backflows.forEach(
                 one -> refer("backflow preventer " + one.id(), "on", one.on().name(), "pipe of the main", ofMain));

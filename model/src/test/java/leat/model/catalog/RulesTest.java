@@ -96,8 +96,7 @@ class RulesTest {
     @Tag("law")
     @Test
     void theCatalogueSuggestsTheNearestKey() {
-        Catalog empty = new Catalog(
-                new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+        Catalog empty = Catalog.EMPTY;
         refused("device: key is 'meter-1'; it must be a key of the catalogue", () -> empty.device("meter-1"));
         refused("soil: key is 'silt'; it must be a key of the catalogue", () -> empty.soil("silt"));
     }

@@ -31,7 +31,7 @@ final class Common {
         return Terminal.of(line.getOut(), line.getErr(), isPersonThere(), System.getenv());
     }
 
-    private static boolean isPersonThere() {
+    static boolean isPersonThere() {
         return Optional.ofNullable(System.console()).filter(Common::isTerminal).isPresent();
     }
 

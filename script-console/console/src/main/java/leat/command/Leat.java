@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
         name = "leat",
         description = "Plans the water of a yard.",
         versionProvider = Leat.Version.class,
-        subcommands = {RunCommand.class, AssessCommand.class, ReportCommand.class},
+        subcommands = {RunCommand.class, AssessCommand.class, ReportCommand.class, ConsoleCommand.class},
         footer = {
             "",
             "Exit codes: 0 fine; 1 the plan has a breach; 2 wrong usage or input; 3 the script failed; 70 a defect of Leat.",

@@ -1,11 +1,11 @@
 package leat.command;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import leat.model.fault.InvalidValueException;
+import leat.model.fault.LeatException;
+import leat.script.JavaRunner;
 import leat.script.ScriptHost;
 import leat.script.ScriptOutcome;
 import leat.script.ScriptRequest;
@@ -20,13 +20,14 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "run",
         description = "Runs a script that states, plans and judges a yard.",
-        footer = "A script sees the words of Leat and the files of its own folder, nothing else.")
+        footer =
+                "A JavaScript file sees the words of Leat and the files of its own folder, nothing else; Java is not confined.")
 final class RunCommand implements Callable<Integer> {
 
     @Mixin
     private final Common common = new Common();
 
-    @Parameters(paramLabel = "SCRIPT", description = "The script, a JavaScript file.")
+    @Parameters(paramLabel = "SCRIPT", description = "The script: JavaScript, or Java (*.java).")
     private Path script;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Where reports go; made if missing. Without it: out.")
@@ -44,16 +45,33 @@ final class RunCommand implements Callable<Integer> {
             description = "Stops the script after that time. Without it, it may take as long as it wants.")
     private @Nullable Double timeoutS;
 
+    @Option(names = "--unconfined", description = "Lets a script in Java run, which can do whatever you can.")
+    private boolean unconfined;
+
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
-        ScriptRequest request = ScriptRequest.of(script).withSettings(settings).withLimit(limit());
-        ScriptOutcome outcome = ScriptRunner.ofLeat().run(request, host(terminal));
+        ScriptRequest request = ScriptRequest.of(script).withSettings(settings).withLimit(TimeLimit.of(timeoutS));
+        ScriptOutcome outcome = isJava()
+                ? JavaRunner.run(request, host(terminal))
+                : ScriptRunner.ofLeat().run(request, host(terminal));
         terminal.clearProgress();
         Ending ending = new Ending(common, terminal);
         ending.write(out, outcome.files());
         outcome.yard().ifPresent(yard -> ending.show(yard, outcome.assessment()));
         return ending.code(outcome.assessment());
+    }
+
+    /** @throws LeatException for Java without the user's word that it may do what it wants */
+    private boolean isJava() {
+        String name = script.toString();
+        boolean java = name.endsWith(".java") || name.endsWith(".jsh");
+        if (java && !unconfined) {
+            throw new LeatException(script
+                    + " is Java, which is not confined: it can read, write and start whatever you can;"
+                    + " if you trust it, add --unconfined");
+        }
+        return java;
     }
 
     /** With {@code --json} the result is for a program, so what the script prints goes to the messages. */
@@ -78,15 +96,5 @@ final class RunCommand implements Callable<Integer> {
                 terminal.progress(fraction, what);
             }
         };
-    }
-
-    private Duration limit() {
-        if (timeoutS == null) {
-            return Duration.ZERO;
-        }
-        if (!(timeoutS >= 0.001 && timeoutS <= 1e6)) {
-            throw new InvalidValueException("--timeout", "time", timeoutS + " s", "0.001 to 1,000,000 s");
-        }
-        return Duration.ofMillis(Math.round(timeoutS * 1000));
     }
 }

@@ -1,8 +1,8 @@
 package leat.script;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
 import leat.model.fault.LeatException;
 import org.graalvm.polyglot.PolyglotException;
@@ -15,19 +15,31 @@ final class Faults {
     private final ScriptFolder folder;
     private final Collection<String> globals;
     private final Views views;
+    private final Map<Source, Source> asTyped;
 
     Faults(ScriptRequest request, ScriptFolder folder, Collection<String> globals, Views views) {
+        this(request, folder, globals, views, Map.of());
+    }
+
+    /** {@code asTyped} gives for a source that is run in another form the form in which the user wrote it. */
+    Faults(
+            ScriptRequest request,
+            ScriptFolder folder,
+            Collection<String> globals,
+            Views views,
+            Map<Source, Source> asTyped) {
         this.request = request;
         this.folder = folder;
         this.globals = globals;
         this.views = views;
+        this.asTyped = asTyped;
     }
 
     /** Ready to throw; a fault of our own code comes back as an IllegalStateException that says where it struck. */
     RuntimeException of(PolyglotException fault, Source script, Guard guard) {
         Optional<Place> place = Place.of(fault);
         if (guard.stopped()) {
-            return failed(place, "", stopped(guard), fault);
+            return failed(place, "", guard.why(), fault);
         }
         if (fault.isHostException()) {
             return ofHost(fault.asHostException(), place);
@@ -44,15 +56,7 @@ final class Faults {
 
     /** The script did not end when told to. */
     RuntimeException leftBehind(Guard guard) {
-        return new ScriptFailedException(request.file() + ": " + stopped(guard));
-    }
-
-    private String stopped(Guard guard) {
-        return switch (guard.cause()) {
-            case TIME -> "stopped: the script ran longer than " + seconds(request.limit());
-            case MEMORY -> "stopped: the script needs more memory than there is";
-            case CALLER, NONE -> "stopped";
-        };
+        return new ScriptFailedException(request.file() + ": " + guard.why());
     }
 
     RuntimeException outOfMemory(OutOfMemoryError error) {
@@ -90,8 +94,13 @@ final class Faults {
     }
 
     private String shown(Optional<Place> place, String word, String message) {
-        return place.map(known -> known.show(nameOf(known.source()), word, message))
+        return place.map(this::asTyped)
+                .map(known -> known.show(nameOf(known.source()), word, message))
                 .orElse(request.file() + ": " + message);
+    }
+
+    private Place asTyped(Place place) {
+        return new Place(asTyped.getOrDefault(place.source(), place.source()), place.start(), place.end());
     }
 
     /** The file as the user would name it: beside the script, by the way the script was named. */
@@ -107,10 +116,5 @@ final class Faults {
 
     private static String said(Throwable fault) {
         return String.valueOf(fault.getMessage());
-    }
-
-    private static String seconds(Duration limit) {
-        double seconds = limit.toMillis() / 1000.0;
-        return (seconds == Math.rint(seconds) ? String.valueOf((long) seconds) : String.valueOf(seconds)) + " s";
     }
 }

@@ -12,19 +12,18 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import leat.calc.Progress;
-import org.graalvm.polyglot.Context;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps a script within its time and the process within its memory. When either is used up, our own calculations are
- * told through {@link #stopped()}, then the script is interrupted, then its context is closed under it. All three can
+ * told through {@link #stopped()}, then the script is interrupted, then its session is taken from under it. All three can
  * fail to reach a script that is made to resist (endless recursion with {@code finally}, say), so the caller waits
  * only so long for the thread it runs on.
  */
 final class Guard {
 
     /** Why a script had to be stopped. */
-    enum Cause {
+    private enum Cause {
         NONE,
         TIME,
         MEMORY,
@@ -49,12 +48,22 @@ final class Guard {
         this.limit = limit;
     }
 
-    Cause cause() {
-        return cause;
-    }
-
     boolean stopped() {
         return cause != Cause.NONE;
+    }
+
+    /** Why the script was stopped, for a message. */
+    String why() {
+        return switch (cause) {
+            case TIME -> "stopped: the script ran longer than " + seconds(limit);
+            case MEMORY -> "stopped: the script needs more memory than there is";
+            case CALLER, NONE -> "stopped";
+        };
+    }
+
+    private static String seconds(Duration limit) {
+        double seconds = limit.toMillis() / 1000.0;
+        return (seconds == Math.rint(seconds) ? String.valueOf((long) seconds) : String.valueOf(seconds)) + " s";
     }
 
     /** How calculations learn that they should stop; news goes on to the host. */
@@ -120,8 +129,15 @@ final class Guard {
     }
 
     /** Starts to look after a script that is about to run. */
-    void watch(Context context) {
-        start("leat-script-guard", () -> watchUntilFinished(context));
+    void watch(Halt halt) {
+        start("leat-script-guard", () -> watchUntilFinished(halt));
+    }
+
+    /** Somebody wants it to end now. */
+    void stop() {
+        if (!stopped()) {
+            cause = Cause.CALLER;
+        }
     }
 
     /** The script has ended: nothing is left to stop. */
@@ -129,14 +145,14 @@ final class Guard {
         finished.countDown();
     }
 
-    private void watchUntilFinished(Context context) {
+    private void watchUntilFinished(Halt halt) {
         long leftMillis = limit.isZero() ? Long.MAX_VALUE : limit.toMillis();
         try {
             while (!finished.await(Math.min(leftMillis, LOOK.toMillis()), TimeUnit.MILLISECONDS)) {
                 leftMillis -= LOOK.toMillis();
                 if (stopped() || leftMillis <= 0 || isMemoryFull()) {
                     cause = stopped() ? cause : leftMillis <= 0 ? Cause.TIME : Cause.MEMORY;
-                    stop(context);
+                    stop(halt);
                     return;
                 }
             }
@@ -145,15 +161,15 @@ final class Guard {
         }
     }
 
-    private void stop(Context context) throws InterruptedException {
+    private void stop(Halt halt) throws InterruptedException {
         try {
-            context.interrupt(GRACE);
+            halt.interrupt(GRACE);
             // A script may catch the interrupt and go on; it gets no second chance.
             if (!finished.await(GRACE.toMillis(), TimeUnit.MILLISECONDS)) {
-                context.close(true);
+                halt.abandon();
             }
         } catch (TimeoutException stubborn) {
-            context.close(true);
+            halt.abandon();
         }
     }
 

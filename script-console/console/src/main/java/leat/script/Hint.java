@@ -1,6 +1,9 @@
 package leat.script;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import leat.model.fault.Nearest;
 
 /** The nearest right name as the end of a message. */
@@ -13,6 +16,15 @@ final class Hint {
         return Nearest.to(typed, names)
                 .map(name -> "; did you mean " + name + "?")
                 .orElse("");
+    }
+
+    /** Of equally near names one that begins like the wrong one, large or small, is the likelier. */
+    static SortedSet<String> likelierFirst(String typed, Collection<String> names) {
+        SortedSet<String> sorted = new TreeSet<>(Comparator.<String, Boolean>comparing(
+                        name -> Character.isUpperCase(name.charAt(0)) != Character.isUpperCase(typed.charAt(0)))
+                .thenComparing(Comparator.naturalOrder()));
+        sorted.addAll(names);
+        return sorted;
     }
 
     /** The nearest name, else all of them. */

@@ -32,7 +32,8 @@ final class MethodView implements ProxyExecutable, ProxyObject {
 
     @Override
     public @Nullable Object execute(Value... arguments) {
-        return views.toScript(operation.call(receiver, arguments, views));
+        Object answer = operation.call(receiver, arguments, views);
+        return operation.givesNothing() ? views.nothing() : views.toScript(answer);
     }
 
     @Override

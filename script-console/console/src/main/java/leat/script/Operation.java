@@ -51,6 +51,11 @@ record Operation(String name, List<Method> overloads) {
         }
     }
 
+    /** True if it is called for what it does; a script then gets undefined. */
+    boolean givesNothing() {
+        return overloads.stream().allMatch(method -> method.getReturnType() == void.class);
+    }
+
     /** How the operation is written, one line an overload: {@code radius(least, most)}. */
     List<String> forms() {
         return overloads.stream()

@@ -47,7 +47,7 @@ public final class PlainText {
                     .map(entry -> key(entry.getKey()) + ": " + text(entry.getValue(), units))
                     .collect(Collectors.joining("\n"));
         }
-        return ownText(host);
+        return RecordText.isPlainRecord(host) ? new RecordText(units).inline(host) : ownText(host);
     }
 
     /** What the value says of itself; its kind if it says nothing, never a class name with a number of no meaning. */
@@ -79,8 +79,8 @@ public final class PlainText {
                 + finding.rule().side().label() + " " + Units.show(finding.limit(), units) + advice;
     }
 
-    /** For the inputs of a formula, which may be small: bores in inches or millimetres, pure numbers as such. */
-    private static String fine(Quantity quantity, UnitSystem units) {
+    /** For the figures of a ledger, which may be small: bores in inches or millimetres, pure numbers as such. */
+    static String fine(Quantity quantity, UnitSystem units) {
         if (quantity instanceof Ratio ratio) {
             return shortest(ratio.value());
         }
@@ -100,7 +100,7 @@ public final class PlainText {
     }
 
     /** The measured figure; with more digits where rounding would make it the very limit that it misses. */
-    private static String measured(Finding finding, UnitSystem units) {
+    static String measured(Finding finding, UnitSystem units) {
         String shown = Units.show(finding.measured(), units);
         boolean hidden = shown.equals(Units.show(finding.limit(), units))
                 && finding.measured().si() != finding.limit().si();
@@ -111,7 +111,7 @@ public final class PlainText {
         String inputs = step.inputs().stream()
                 .map(input -> input.name() + " = " + fine(input.value(), units))
                 .collect(Collectors.joining(", "));
-        return step.text() + ": " + Units.show(step.value(), units) + "   " + step.formula()
+        return step.text() + ": " + fine(step.value(), units) + "   " + step.formula()
                 + (inputs.isEmpty() ? "" : " with " + inputs) + "   [" + step.citation() + "]";
     }
 
@@ -123,7 +123,11 @@ public final class PlainText {
 
     /** {@code 1 zone}, {@code 2 zones}, {@code 2 breaches}. */
     public static String counted(int count, String noun) {
-        String ending = noun.endsWith("ch") ? "es" : "s";
-        return count + " " + noun + (count == 1 ? "" : ending);
+        if (count == 1) {
+            return count + " " + noun;
+        }
+        boolean ies = noun.endsWith("ry") || noun.endsWith("ty");
+        String plural = ies ? noun.substring(0, noun.length() - 1) + "ies" : noun + (noun.endsWith("ch") ? "es" : "s");
+        return count + " " + plural;
     }
 }

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The words of a script that are there from the start: the static factories and constants of the vocabulary classes,
@@ -40,6 +42,15 @@ final class Prelude {
             }
         }
         return examples;
+    }
+
+    /** Every name, whatever it stands for. */
+    SortedSet<String> names() {
+        SortedSet<String> names = new TreeSet<>(types.keySet());
+        names.addAll(constants.keySet());
+        names.addAll(functions.keySet());
+        names.addAll(Surface.own(SessionFunctions.class).keySet());
+        return names;
     }
 
     /** Every name with what it stands for, in order of name. */

@@ -44,6 +44,12 @@ final class Results {
         return assessed.filter(assessment -> assessment.yard().equals(yard));
     }
 
+    SortedMap<String, byte[]> takeFiles() {
+        SortedMap<String, byte[]> taken = new TreeMap<>(files);
+        files.clear();
+        return taken;
+    }
+
     ScriptOutcome outcome() {
         Optional<Assessment> last = reported.or(() -> assessed);
         return new ScriptOutcome(last.map(Assessment::yard).or(() -> planned), last, files);

@@ -3,9 +3,8 @@ package leat.script;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.SortedSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.graalvm.polyglot.PolyglotException;
@@ -95,11 +94,7 @@ final class Rewording {
     }
 
     private Plain undefinedName(String name, Optional<Place> place) {
-        // Of equally near names one that begins like the wrong one, large or small, is the likelier.
-        TreeSet<String> names = new TreeSet<>(Comparator.<String, Boolean>comparing(
-                        other -> Character.isUpperCase(other.charAt(0)) != Character.isUpperCase(name.charAt(0)))
-                .thenComparing(Comparator.naturalOrder()));
-        names.addAll(globals);
+        SortedSet<String> names = Hint.likelierFirst(name, globals);
         place.ifPresent(known ->
                 DECLARED.matcher(known.source().getCharacters()).results().forEach(found -> names.add(found.group(1))));
         names.remove(name);

@@ -11,6 +11,7 @@ import leat.calc.assess.Assessment;
 import leat.calc.assess.Assessor;
 import leat.calc.assess.Planner;
 import leat.calc.assess.PlannerParameters;
+import leat.document.ClimateTable;
 import leat.document.StandingData;
 import leat.document.YardDocument;
 import leat.model.plan.Outline;
@@ -20,21 +21,24 @@ import leat.model.plan.Path;
 import leat.model.plan.Place;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
+import leat.model.water.Climate;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /**
  * The functions that need to know which script is running: its settings, its folder, where its output goes. The
  * public methods are what a script can call.
  */
-final class SessionFunctions {
+public final class SessionFunctions {
 
     private final Settings settings;
     private final ScriptFolder folder;
     private final ScriptHost host;
     private final Progress progress;
+    private final UnitsSeen units;
     private final Results results = new Results();
 
-    SessionFunctions(Settings settings, ScriptFolder folder, ScriptHost host, Progress progress) {
+    SessionFunctions(Settings settings, ScriptFolder folder, ScriptHost host, Progress progress, UnitsSeen units) {
+        this.units = units;
         this.settings = settings;
         this.folder = folder;
         this.host = host;
@@ -45,15 +49,21 @@ final class SessionFunctions {
         SortedMap<String, Object> bindings = new TreeMap<>();
         Surface.own(SessionFunctions.class)
                 .forEach((name, operation) -> bindings.put(name, new MethodView(operation, this, views)));
+        // A script's own values, such as objects, are printed in the script's form, which Java does not know.
         bindings.put("print", (ProxyExecutable) values -> {
             host.print(Arrays.stream(values).map(views::text).collect(Collectors.joining(" ")));
-            return null;
+            return views.nothing();
         });
         return bindings;
     }
 
     ScriptOutcome outcome() {
         return results.outcome();
+    }
+
+    /** The files of reports made so far; the next reports begin anew. */
+    SortedMap<String, byte[]> takeFiles() {
+        return results.takeFiles();
     }
 
     /** The yard with all that is not given planned: heads, zones, trenches, pipes, sizes. */
@@ -98,8 +108,16 @@ final class SessionFunctions {
     }
 
     /** What {@code --set name=value} states, read as the same kind of thing as {@code otherwise}, else that. */
-    public Object param(String name, Object otherwise) {
-        return settings.get(name, otherwise);
+    @SuppressWarnings("unchecked") // the settings give the kind of thing that they are given
+    public <T> T param(String name, T otherwise) {
+        return (T) settings.get(name, otherwise);
+    }
+
+    /** Shows values as text on one line; lists with a line for each element. */
+    public void print(Object... values) {
+        host.print(Arrays.stream(values)
+                .map(value -> value == null ? "none" : PlainText.text(value, units.last()))
+                .collect(Collectors.joining(" ")));
     }
 
     /** The text of a file in the script's folder. */
@@ -127,6 +145,11 @@ final class SessionFunctions {
         return new PointTable(file, folder.read(file)).levels(true);
     }
 
+    /** The climate of a place from a table of its months; see {@link ClimateTable}. */
+    public Climate climate(String file) {
+        return ClimateTable.read(folder.read(file), file);
+    }
+
     /** The yard of a document in the script's folder, such as {@code front.yard.json}. */
     public Yard readYard(String file) {
         return YardDocument.read(folder.read(file), file);
@@ -134,6 +157,7 @@ final class SessionFunctions {
 
     /** The yard on the standing tables of its edition: what calculations are given. */
     public Site site(Yard yard) {
+        units.see(yard);
         return StandingData.load(yard.edition()).siteOf(yard);
     }
 

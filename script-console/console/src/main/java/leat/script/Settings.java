@@ -24,6 +24,9 @@ final class Settings {
         if (otherwise instanceof String) {
             return text;
         }
+        if (otherwise instanceof Integer) {
+            return whole(name, text);
+        }
         if (otherwise instanceof Number) {
             return number(name, text);
         }
@@ -32,6 +35,15 @@ final class Settings {
         }
         throw new ScriptMistake(
                 "param(\"" + name + "\"): the default must be a text, a number, true or false", "param");
+    }
+
+    /** Java alone tells whole numbers from others. */
+    private static int whole(String name, String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException noNumber) {
+            throw new ScriptMistake("--set " + name + "=" + text + ": this parameter is a whole number", "param");
+        }
     }
 
     private static double number(String name, String text) {

@@ -11,8 +11,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import leat.model.plan.Yard;
-import leat.model.quantity.UnitSystem;
 import org.graalvm.polyglot.Value;
 import org.graalvm.polyglot.proxy.ProxyArray;
 import org.graalvm.polyglot.proxy.ProxyIterator;
@@ -30,10 +28,12 @@ final class Views {
     private final Wording wording;
     private final ViewCache shown = new ViewCache();
     private String calling = "";
-    private UnitSystem units = UnitSystem.US;
+    private final UnitsSeen units;
     private Function<Object, Object> toArray = elements -> elements;
+    private @Nullable Object nothing;
 
-    Views(Surface surface, Map<Class<?>, String> examples) {
+    Views(Surface surface, Map<Class<?>, String> examples, UnitsSeen units) {
+        this.units = units;
         this.surface = surface;
         this.wording = new Wording(examples, this);
     }
@@ -62,6 +62,16 @@ final class Views {
     /** {@code maker} turns a foreign array into an array of the script's language. */
     void makeArraysWith(Function<Object, Object> maker) {
         toArray = maker;
+    }
+
+    /** The value of a call that gives none, in the script's language. */
+    @Nullable
+    Object nothing() {
+        return nothing;
+    }
+
+    void nothingIs(Object undefined) {
+        nothing = undefined;
     }
 
     /** The value as the script sees it; null for an absent one. */
@@ -103,9 +113,7 @@ final class Views {
         if (host instanceof Object[] array) {
             return list(Arrays.asList(array));
         }
-        if (host instanceof Yard yard) {
-            units = yard.units();
-        }
+        units.see(host);
         if (host instanceof Map<?, ?> map) {
             return new MapView(map, this);
         }
@@ -126,9 +134,14 @@ final class Views {
         return ProxyIterator.from(elements);
     }
 
+    /** How the units of the yard seen last are shown. */
+    Display display() {
+        return new Display(units.last());
+    }
+
     /** A value of the host as a person reads it. */
     String text(Object host) {
-        return PlainText.text(host, units);
+        return PlainText.text(host, units.last());
     }
 
     /** A value of the script as a line to print; a list gives a line for each element. */

@@ -39,7 +39,11 @@ class SurfaceTest {
             "java.util.stream.Stream",
             "java.lang.Record",
             "java.lang.Enum",
-            "java.math.BigDecimal");
+            "java.math.BigDecimal",
+            // a script sees these as text
+            "java.time.DayOfWeek",
+            "java.time.Month",
+            "java.time.LocalDate");
 
     private final Surface surface = Surface.ofLeat();
 

@@ -2,7 +2,7 @@ package leat.draw;
 
 import java.util.Locale;
 
-/** A bar that measures the sheet even when it was printed at another size: feet above, metres below. */
+/** A bar that measures the sheet even when it was printed at another size, in feet and in metres. */
 public final class ScaleBar {
 
     /** How high the bar is with its figures, in millimetres. */
@@ -17,12 +17,16 @@ public final class ScaleBar {
 
     private ScaleBar() {}
 
-    /** Draws the bar with its upper left corner at (x, top), not wider than {@code mostMm}. */
-    public static void draw(Canvas canvas, Scale scale, double x, double top, double mostMm) {
+    /**
+     * Draws the bar with its upper left corner at (x, top), not wider than {@code mostMm}.
+     *
+     * @param us feet above and metres below, or else the other way round
+     */
+    public static void draw(Canvas canvas, boolean us, Scale scale, double x, double top, double mostMm) {
         double figuresMm = Lettering.small().widthMm("1000 ft");
         double roomMm = mostMm - figuresMm;
-        row(canvas, scale, x, top + 3.6, top + 2.6, METRES_PER_FOOT, "ft", roomMm);
-        row(canvas, scale, x, top + 9, top + 9 + BAR_MM + 3.4, 1, "m", roomMm);
+        row(canvas, scale, x, top + 3.6, top + 2.6, us ? METRES_PER_FOOT : 1, us ? "ft" : "m", roomMm);
+        row(canvas, scale, x, top + 9, top + 9 + BAR_MM + 3.4, us ? 1 : METRES_PER_FOOT, us ? "m" : "ft", roomMm);
     }
 
     private static void row(

@@ -99,7 +99,8 @@ final class PlanSheet {
         double x = column.left() + PAD_MM;
         double widthMm = column.width() - 2 * PAD_MM;
         NorthArrow.draw(canvas, x + 4, column.top() + PAD_MM);
-        ScaleBar.draw(canvas, fit.scale(), x + 12, column.top() + PAD_MM, widthMm - 12);
+        boolean us = yard.units() == UnitSystem.US;
+        ScaleBar.draw(canvas, us, fit.scale(), x + 12, column.top() + PAD_MM, widthMm - 12);
         double y = column.top() + PAD_MM + NorthArrow.HEIGHT_MM + GAP_MM;
         y = legend.draw(canvas, x, y, widthMm) + GAP_MM - 1.5;
         if (!notes.isEmpty()) {

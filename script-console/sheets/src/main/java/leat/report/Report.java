@@ -20,7 +20,8 @@ public final class Report {
 
     /**
      * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)},
-     * and {@code staking.csv} and {@code trenches.csv}.
+     * {@code staking.csv} and {@code trenches.csv}, and, where a climate is stated, {@code watering.csv},
+     * {@code watering-calendar.csv}, {@code watering-peak-week.csv}.
      */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
         SortedMap<String, byte[]> files =
@@ -28,6 +29,7 @@ public final class Report {
         UnitSystem units = assessment.yard().units();
         files.put("staking.csv", Csv.write(StakingTable.stakes(assessment.staking(), units)));
         files.put("trenches.csv", Csv.write(DiggingTable.of(assessment.digging(), units)));
+        files.putAll(new WateringPages(assessment.schedule(), units).files());
         return Collections.unmodifiableSortedMap(files);
     }
 

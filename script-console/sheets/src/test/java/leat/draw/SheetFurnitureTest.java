@@ -18,7 +18,7 @@ class SheetFurnitureTest {
         Frame.draw(canvas, fit);
         Box column = fit.column();
         NorthArrow.draw(canvas, column.left() + 10, column.top() + 4);
-        ScaleBar.draw(canvas, fit.scale(), column.left() + 20, column.top() + 6, 60);
+        ScaleBar.draw(canvas, true, fit.scale(), column.left() + 20, column.top() + 6, 60);
         Legend legend = new Legend();
         legend.add(
                 "2",

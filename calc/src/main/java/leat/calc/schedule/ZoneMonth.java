@@ -1,0 +1,20 @@
+package leat.calc.schedule;
+
+import java.time.Month;
+import leat.model.fault.Require;
+import leat.model.quantity.Volume;
+
+/**
+ * A zone in a month.
+ *
+ * @param volume of water in the whole month
+ */
+public record ZoneMonth(Month month, WaterBalance balance, ZoneSetting setting, Volume volume) {
+
+    public ZoneMonth {
+        Require.present("zone month", "month", month);
+        Require.present("zone month", "balance", balance);
+        Require.present("zone month", "setting", setting);
+        Require.atLeast("zone month", "volume", volume, Volume.ZERO);
+    }
+}

@@ -1,0 +1,170 @@
+package leat.examples;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leat.calc.Progress;
+import leat.calc.assess.Assessment;
+import leat.calc.assess.Planner;
+import leat.calc.assess.PlannerParameters;
+import leat.document.StandingData;
+import leat.document.YardDocument;
+import leat.model.id.HeadId;
+import leat.model.id.ZoneId;
+import leat.model.plan.Yard;
+import leat.model.quantity.Pressure;
+import leat.model.quantity.Ratio;
+import leat.model.quantity.UnitSystem;
+import leat.model.quantity.Units;
+import leat.model.water.Head;
+import leat.model.water.Lateral;
+import leat.model.water.PipeRun;
+import leat.model.water.Water;
+import leat.model.water.WaterSystem;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Mill Croft, the metric yard, as it is planned, and damaged in one place at a time. */
+class MillCroftTest {
+
+    private static Example croft;
+
+    @BeforeAll
+    static void run() {
+        croft = Example.run("mill-croft/mill-croft.js");
+    }
+
+    @Tag("law")
+    @Test
+    void nothingIsBreached() {
+        assertTrue(
+                !croft.assessment().hasBreach(),
+                () -> croft.assessment().findings().toString());
+    }
+
+    /** Figures of our own, looked at once by a person beside the drawing. */
+    @Tag("pinned")
+    @Test
+    void theFiguresOfThePlan() {
+        WaterSystem water = croft.yard().water();
+        assertEquals(36, water.heads().size());
+        List<String> flows = croft.assessment().hydraulics().zones().values().stream()
+                .map(zone -> Units.show(zone.flow(), UnitSystem.METRIC))
+                .toList();
+        assertEquals(List.of("3.4 L/min", "25.1 L/min", "30.4 L/min"), flows);
+        assertEquals(2, water.bibs().size());
+        assertEquals("102.31 m", Units.show(croft.assessment().trenching().trenches(), UnitSystem.METRIC));
+    }
+
+    @Tag("law")
+    @Test
+    void eachLawnIsReachedByTwoAndNothingElseIsThrownOn() {
+        croft.yard()
+                .terrain()
+                .lawns()
+                .forEach(lawn -> assertEquals(
+                        Ratio.of(1),
+                        croft.assessment().coverage().surfaces().get(lawn.id()).reachedByTwo()));
+        assertTrue(croft.assessment().coverage().wasted().isEmpty());
+    }
+
+    @Tag("law")
+    @Test
+    void noPipeCarriesDrinkingWater() {
+        croft.assessment().supply().water().forEach((pipe, water) -> assertEquals(Water.NON_DRINKING, water));
+    }
+
+    /** What a person reads of a metric yard has no feet, inches, gallons or pounds in it; the scale bar shows both. */
+    @Tag("law")
+    @Test
+    void nothingIsShownInUsUnits() {
+        Pattern us = Pattern.compile("[0-9,](?: |&#160;| )(?:ft|in|gpm|psi|gal|mi)\\b");
+        croft.outcome().files().forEach((name, bytes) -> {
+            if (!name.endsWith(".svg") && !name.endsWith(".html")) {
+                Matcher found = us.matcher(new String(bytes, StandardCharsets.UTF_8));
+                assertTrue(!found.find(), () -> name + ": " + found.group());
+            }
+        });
+        croft.printed().forEach(line -> assertTrue(!us.matcher(line).find(), line));
+    }
+
+    @Tag("law")
+    @Test
+    void planningThePlanChangesNothing() {
+        PlannerParameters same = PlannerParameters.defaults().withHeads(List.of("multi-4_9", "multi-3_7"));
+        Yard again = Planner.run(StandingData.load(Yard.EDITION).siteOf(croft.yard()), same, Progress.NONE)
+                .yard();
+        assertEquals(YardDocument.write(croft.yard()), YardDocument.write(again));
+    }
+
+    @Tag("law")
+    @Test
+    void theDocumentGivesTheYardBack() {
+        String text = YardDocument.write(croft.yard());
+        assertEquals(croft.yard(), YardDocument.read(text, "mill-croft.yard.json"));
+    }
+
+    @Tag("law")
+    @Test
+    void theSameScriptGivesTheSameBytes() {
+        Example again = Example.run("mill-croft/mill-croft.js");
+        assertEquals(croft.outcome().files().keySet(), again.outcome().files().keySet());
+        croft.outcome()
+                .files()
+                .forEach((name, bytes) ->
+                        assertArrayEquals(bytes, again.outcome().files().get(name), name));
+        assertEquals(croft.printed(), again.printed());
+    }
+
+    // Damage
+
+    @Tag("law")
+    @Test
+    void aHeadThatIsMissingLeavesItsLawnBare() {
+        Set<String> found = croft.newFindings(Damage.without(croft.yard(), new HeadId("side lawn/1")));
+        assertEquals(Set.of("coverage.two: surface side lawn"), found);
+    }
+
+    @Tag("law")
+    @Test
+    void aPumpHalfAsStrongStarvesHeads() {
+        Yard weak = Damage.halfThePressure(croft.yard());
+        Set<String> expected = new TreeSet<>(Set.of(
+                "coverage.two: surface front lawn",
+                "coverage.two: surface long lawn",
+                "coverage.two: surface side lawn"));
+        Assessment assessment = Example.assess(weak);
+        for (Head head : weak.water().heads()) {
+            Pressure least =
+                    assessment.site().catalog().head(head.family()).pressure().least();
+            Pressure got = assessment.hydraulics().head(head.id()).orElseThrow().pressure();
+            if (got.compareTo(least) < 0) {
+                expected.add("hydraulics.pressure.least: head " + head.id().name() + ", pressure");
+            }
+        }
+        assertTrue(expected.size() > 20, () -> expected.toString());
+        assertEquals(expected, croft.newFindings(weak));
+    }
+
+    @Tag("law")
+    @Test
+    void aPipeTooThinIsFound() {
+        Lateral lateral = croft.yard().water().lateral(new ZoneId("zone-3")).orElseThrow();
+        PipeRun first = lateral.runs().get(0);
+        Set<String> found = croft.newFindings(Damage.resized(croft.yard(), first, "DN/OD 20"));
+        PipeRun second = lateral.runs().get(1);
+        assertEquals(
+                Set.of(
+                        "hydraulics.velocity: pipe " + first.id().name(),
+                        "pipe.grows: pipe " + second.id().name() + ", size"),
+                found);
+    }
+}
