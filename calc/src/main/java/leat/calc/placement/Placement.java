@@ -55,7 +55,8 @@ public final class Placement {
                 stopped = true;
                 break;
             }
-            SurfacePlot plot = SurfacePlot.of(site, parameters, surface, counting(heads, surface, yard), farthestM(offers));
+            SurfacePlot plot =
+                    SurfacePlot.of(site, parameters, surface, counting(heads, surface, yard), farthestM(offers));
             double reserve = parameters.reserve().value();
             int effort = (int) parameters.effort().value();
             Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped).run(offers);

@@ -48,24 +48,32 @@ class LaterLawnTest {
 
     private static Site site() {
         return StandingData.load(Yard.EDITION)
-                .siteOf(yard("Strip").units(METRIC).with(
-                        traverse(at(-2, -6))
-                                .go("N 0° E", metres(20))
-                                .go("N 90° E", metres(44))
-                                .go("S 0° E", metres(20))
-                                .close(),
-                        lawn("near", rectangle(at(4, 0), metres(12), metres(8))),
-                        lawn("far", rectangle(at(22, 0), metres(12), metres(8))).phase(LATER),
-                        mains("street", at(0, -4))
-                                .staticPressure(kilopascals(450))
-                                .flowTest(litresPerMinute(70), kilopascals(380)),
-                        pipe("riser", polyline(at(0, -4), at(0, -3)))
-                                .from("street")
-                                .series("PE100 SDR 11 (PN 16)")
-                                .size("DN/OD 32"),
-                        backflow("garden").on("riser").device("bfp-rp-1").height(metres(0.6)),
-                        manifold("box", at(1.5, -2)),
-                        bib("end", at(38, -3)).draws(litresPerMinute(15)).phase(LATER)));
+                .siteOf(yard("Strip")
+                        .units(METRIC)
+                        .with(
+                                traverse(at(-2, -6))
+                                        .go("N 0° E", metres(20))
+                                        .go("N 90° E", metres(44))
+                                        .go("S 0° E", metres(20))
+                                        .close(),
+                                lawn("near", rectangle(at(4, 0), metres(12), metres(8))),
+                                lawn("far", rectangle(at(22, 0), metres(12), metres(8)))
+                                        .phase(LATER),
+                                mains("street", at(0, -4))
+                                        .staticPressure(kilopascals(450))
+                                        .flowTest(litresPerMinute(70), kilopascals(380)),
+                                pipe("riser", polyline(at(0, -4), at(0, -3)))
+                                        .from("street")
+                                        .series("PE100 SDR 11 (PN 16)")
+                                        .size("DN/OD 32"),
+                                backflow("garden")
+                                        .on("riser")
+                                        .device("bfp-rp-1")
+                                        .height(metres(0.6)),
+                                manifold("box", at(1.5, -2)),
+                                bib("end", at(38, -3))
+                                        .draws(litresPerMinute(15))
+                                        .phase(LATER)));
     }
 
     private static Site planned() {
@@ -93,7 +101,9 @@ class LaterLawnTest {
         }
         assertEquals(
                 plan.water().heads().size(),
-                plan.water().zones().stream().mapToInt(zone -> zone.heads().size()).sum());
+                plan.water().zones().stream()
+                        .mapToInt(zone -> zone.heads().size())
+                        .sum());
     }
 
     @Test
@@ -101,8 +111,9 @@ class LaterLawnTest {
         Assessment assessment = Assessor.run(planned(), Progress.NONE);
         assertEquals(List.of(), assessment.phasing().findings());
         for (String lawn : List.of("near", "far")) {
-            SurfaceCoverage coverage =
-                    Optional.ofNullable(assessment.coverage().surfaces().get(new SurfaceId(lawn))).orElseThrow();
+            SurfaceCoverage coverage = Optional.ofNullable(
+                            assessment.coverage().surfaces().get(new SurfaceId(lawn)))
+                    .orElseThrow();
             assertEquals(1, coverage.reachedAsWanted().value(), 1e-9, lawn);
         }
         assertFalse(assessment.hasBreach(), () -> assessment.findings().toString());

@@ -88,7 +88,11 @@ class WorkPlanTest {
                         .to("box")
                         .strands(4),
                 trench("T1", first).depth(metres(0.95)).holds("main").holdsConduits("duct"),
-                trench("T2", second).depth(metres(0.35)).holds("L1").holdsCables("W3").byHand(),
+                trench("T2", second)
+                        .depth(metres(0.35))
+                        .holds("L1")
+                        .holdsCables("W3")
+                        .byHand(),
                 trench("T3", polyline(at(16, 0), at(19, 0)))
                         .depth(metres(0.35))
                         .holds("L2")

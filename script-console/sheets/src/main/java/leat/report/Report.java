@@ -20,7 +20,7 @@ public final class Report {
 
     /**
      * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)},
-     * {@code staking.csv} and {@code trenches.csv}, and, where a climate is stated, {@code watering.csv},
+     * {@code staking.csv}, {@code trenches.csv} and {@code work-plan.csv}, and, where a climate is stated, {@code watering.csv},
      * {@code watering-calendar.csv}, {@code watering-peak-week.csv}.
      */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
@@ -29,6 +29,7 @@ public final class Report {
         UnitSystem units = assessment.yard().units();
         files.put("staking.csv", Csv.write(StakingTable.stakes(assessment.staking(), units)));
         files.put("trenches.csv", Csv.write(DiggingTable.of(assessment.digging(), units)));
+        files.put("work-plan.csv", Csv.write(WorkPlanTable.all(assessment.workPlan(), units)));
         files.putAll(new WateringPages(assessment.schedule(), units).files());
         return Collections.unmodifiableSortedMap(files);
     }
