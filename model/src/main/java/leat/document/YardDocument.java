@@ -40,8 +40,8 @@ public final class YardDocument {
                 .object("water", WaterSection.written(yard.water(), units))
                 .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
-                .list("temporary", Lists.map(yard.temporary(), one -> TemporaryFields.written(one, units)))
                 .object("watering", WateringSection.written(yard.watering(), units))
+                .list("temporary", Lists.map(yard.temporary(), one -> TemporaryFields.written(one, units)))
                 .object("costs", CostsSection.written(yard.costs(), units))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
@@ -90,8 +90,8 @@ public final class YardDocument {
                 "water",
                 "power",
                 "trenches",
-                "temporary",
                 "watering",
+                "temporary",
                 "costs",
                 "planned",
                 "additions");

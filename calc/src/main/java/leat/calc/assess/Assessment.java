@@ -76,10 +76,10 @@ public record Assessment(
                         zoning.findings(),
                         coverage.findings(),
                         trenching.findings(),
+                        schedule.findings(),
                         digging.findings(),
                         staking.findings(),
-                        phasing.findings(),
-                        schedule.findings())
+                        phasing.findings())
                 .flatMap(List::stream)
                 .sorted(WORST_FIRST)
                 .toList();
@@ -109,9 +109,10 @@ public record Assessment(
         if (id instanceof SegmentId trench) {
             return Digging.why(site, DiggingParameters.defaults(), trench, figure);
         }
-        return id instanceof ZoneId zone
-                ? Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure)
-                : Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+        if (id instanceof ZoneId zone) {
+            return Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure);
+        }
+        return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
     }
 
     static ScheduleParameters scheduling(
@@ -123,8 +124,8 @@ public record Assessment(
     }
 
     /**
-     * The same by name: of the first thing of that name that has figures, heads before hose bibs before zones before
-     * trenches. Of {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
+     * The same by name: of the first thing of that name that has figures, heads before hose bibs, zones and trenches. Of
+     * {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
      */
     public Ledger why(String name, String figure) {
         if (name.equals(MATERIALS)) {
