@@ -113,6 +113,12 @@ final class RouteDraft {
         return run;
     }
 
+    /** The run that was made here once more, with another beginning or at another time. */
+    PipeRun again(PipeRun run, UpstreamId from, List<Point> route, Phase phase) {
+        made.removeIf(one -> one.id().equals(run.id()));
+        return run(run.id(), from, route, run.series(), phase);
+    }
+
     /** Marks what is planned now, of all that is there. */
     Planned planned(SortedSet<Id> there, SortedSet<? extends Id> trenches) {
         Planned planned = before.planned().only(there);

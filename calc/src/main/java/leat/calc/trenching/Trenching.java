@@ -24,7 +24,8 @@ import leat.model.water.WaterSystem;
 /**
  * The stage that routes main and laterals along shared trenches. Given pipes and trenches stay; manifolds and hose bibs
  * that no given pipe feeds are joined to the main, heads that no given pipe reaches to the valve of their zone. Trenches
- * are made for all new pipes that lie in no given trench. Planned runs end at heads and where they part.
+ * are made for all new pipes that lie in no given trench. Planned runs end at heads, where they part, and where a run of
+ * later leaves the trench of now that it is laid ahead in.
  */
 public final class Trenching {
 
@@ -42,7 +43,8 @@ public final class Trenching {
         addGivenPipes(before, draft);
         progress.at(0, "main");
         WaterSystem supplied = new MainRoutes(draft, dig, parameters, progress).route();
-        WaterSystem water = new LateralRoutes(draft, dig, parameters, progress).route(supplied);
+        WaterSystem routed = new LateralRoutes(draft, dig, parameters, progress).route(supplied);
+        WaterSystem water = new LaidAhead(draft, routed).in(routed);
         List<TrenchSegment> trenches = new ArrayList<>(givenTrenches(before));
         SortedSet<SegmentId> taken = new TreeSet<>();
         trenches.forEach(trench -> taken.add(trench.id()));

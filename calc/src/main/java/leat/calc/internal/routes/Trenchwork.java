@@ -57,6 +57,15 @@ public final class Trenchwork {
         routes.add(new Route(laid, new ArrayList<>(route)));
     }
 
+    /** The points of its first route, with those at which it was cut for others; none if it is not here. */
+    public List<Point> route(LaidId laid) {
+        return routes.stream()
+                .filter(route -> route.laid().equals(laid))
+                .findFirst()
+                .map(route -> List.copyOf(route.points()))
+                .orElse(List.of());
+    }
+
     /** Moves its corners onto corners that are there, so that what should share a trench does. */
     public void addSnapped(LaidId laid, List<Point> route) {
         List<Point> snapped = new ArrayList<>();
