@@ -31,7 +31,7 @@ final class PowerKeys {
 
     private static void named(String thing, Supplier<?> row) {
         try {
-            row.get();
+            Object unused = row.get(); // only whether it is there matters
         } catch (InvalidValueException e) {
             throw e.within(thing);
         }
