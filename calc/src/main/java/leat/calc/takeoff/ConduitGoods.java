@@ -1,9 +1,12 @@
 package leat.calc.takeoff;
 
 import java.util.List;
+import leat.model.catalog.ConduitSpec;
+import leat.model.catalog.ElectricalTables;
 import leat.model.catalog.MaterialKind;
 import leat.model.finding.Subject;
 import leat.model.geometry.Point;
+import leat.model.plan.Site;
 import leat.model.power.Conduit;
 import leat.model.power.PowerSystem;
 import leat.model.quantity.Length;
@@ -21,13 +24,15 @@ final class ConduitGoods {
     private static final double QUARTER_DEG = 90;
 
     private final PowerSystem power;
+    private final ElectricalTables tables;
     private final TakeoffParameters parameters;
     private final Depths depths;
     private final Materials materials;
     private final Cuts cuts;
 
-    ConduitGoods(PowerSystem power, TakeoffParameters parameters, Depths depths, Materials materials, Cuts cuts) {
-        this.power = power;
+    ConduitGoods(Site site, TakeoffParameters parameters, Depths depths, Materials materials, Cuts cuts) {
+        power = site.yard().power();
+        tables = site.catalog().electrical();
         this.parameters = parameters;
         this.depths = depths;
         this.materials = materials;
@@ -76,7 +81,7 @@ final class ConduitGoods {
                 key,
                 key,
                 new MaterialUse(Subject.of(conduit.id()), "with its rise at both ends", new Length(lengthM)));
-        double stockM = (isCoil(conduit) ? parameters.conduitCoil() : parameters.conduitStick()).metres();
+        double stockM = stock(conduit).metres();
         List<CutPiece> pieces = Cuts.split(conduit.id(), lengthM, stockM);
         cuts.add(conduit.phase(), MaterialKind.CONDUIT, key, stockM, pieces);
         count(conduit, "conduit coupling " + words, pieces.size() - 1, "lengths of stock joined");
@@ -118,9 +123,20 @@ final class ConduitGoods {
         }
     }
 
-    /** Corrugated duct comes wound up and bends by itself. */
-    private static boolean isCoil(Conduit conduit) {
-        return conduit.series().equals(Conduit.USUAL_METRIC);
+    /** Of the catalogue where it states one. */
+    private Length stock(Conduit conduit) {
+        Length usual =
+                conduit.series().equals(Conduit.USUAL_METRIC) ? parameters.conduitCoil() : parameters.conduitStick();
+        return tables.conduits(conduit.series()).stream()
+                .filter(one -> conduit.size().filter(one.size()::equals).isPresent())
+                .findFirst()
+                .flatMap(ConduitSpec::stock)
+                .orElse(usual);
+    }
+
+    /** What comes wound up bends by itself. */
+    private boolean isCoil(Conduit conduit) {
+        return stock(conduit).compareTo(parameters.coil()) >= 0;
     }
 
     private static double turnDeg(Point before, Point at, Point after) {

@@ -33,8 +33,8 @@ final class PowerGoods {
 
     void count() {
         Depths depths = new Depths(site, parameters);
-        new ConduitGoods(yard.power(), parameters, depths, materials, cuts).count();
-        new WireGoods(yard, site.yard().water(), parameters, depths, materials).count();
+        new ConduitGoods(site, parameters, depths, materials, cuts).count();
+        new WireGoods(site, yard, parameters, depths, materials).count();
         yard.power().panels().stream().filter(one -> !one.existing()).forEach(this::panel);
         yard.power().circuits().forEach(this::breaker);
         yard.power().outlets().forEach(this::outlet);

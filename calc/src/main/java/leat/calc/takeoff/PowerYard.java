@@ -8,7 +8,6 @@ import leat.model.power.CodeFamily;
 import leat.model.power.Load;
 import leat.model.power.Panel;
 import leat.model.power.PowerSystem;
-import leat.model.quantity.UnitSystem;
 import leat.model.site.Phase;
 
 /** What the counts of the power system ask of it. */
@@ -27,7 +26,7 @@ final class PowerYard {
     }
 
     CodeFamily code() {
-        return power.code().orElse(yard.units() == UnitSystem.US ? CodeFamily.NFPA_70 : CodeFamily.IEC_60364);
+        return yard.codeFamily();
     }
 
     /** A circuit across two live conductors has no neutral, unless it has three wires of NFPA 70. */

@@ -8,6 +8,7 @@ import leat.model.geometry.Point;
 import leat.model.id.ConduitId;
 import leat.model.id.Id;
 import leat.model.id.ManifoldId;
+import leat.model.plan.Site;
 import leat.model.power.Cable;
 import leat.model.power.Circuit;
 import leat.model.power.PowerCable;
@@ -26,9 +27,9 @@ final class WireGoods {
     private final Depths depths;
     private final Materials materials;
 
-    WireGoods(PowerYard yard, WaterSystem water, TakeoffParameters parameters, Depths depths, Materials materials) {
+    WireGoods(Site site, PowerYard yard, TakeoffParameters parameters, Depths depths, Materials materials) {
         this.yard = yard;
-        this.water = water;
+        water = site.yard().water();
         this.parameters = parameters;
         this.depths = depths;
         this.materials = materials;
@@ -46,6 +47,7 @@ final class WireGoods {
                 cable.conductor().map(one -> WireRoles.sized(one, yard.code())).orElse("of open size");
         Length length = length(cable);
         if (circuit.method() == WiringMethod.IN_CONDUIT) {
+            // the grounding conductor too: it is never thicker, and finer only from 40 A up
             colours.forEach(colour -> wire(cable, "wire " + size + " " + colour, length));
         } else {
             wire(cable, "buried cable " + size + ", " + (colours.size() - 1) + " wires and ground", length);
