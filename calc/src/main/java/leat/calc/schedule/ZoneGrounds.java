@@ -125,11 +125,13 @@ final class ZoneGrounds {
         return heads.stream().mapToDouble(head -> flow(head).si()).sum();
     }
 
+    /** What it gives; of one that gets no water, what it would give. */
     private Flow flow(Head head) {
         return parameters
                 .hydraulics()
                 .head(head.id())
                 .map(got -> got.flow())
+                .filter(flow -> flow.si() > 0)
                 .orElseGet(() -> site.catalog().head(head.family()).referenceFlow(head));
     }
 
