@@ -38,7 +38,8 @@ final class CatalogTables {
                 Table.byKey(list(edition, "devices", CatalogTables::device), Device::key),
                 fittings(edition),
                 Table.byKey(list(edition, "soil", CatalogTables::soil), SoilTexture::key),
-                WateringTableFiles.read(edition));
+                WateringTableFiles.read(edition),
+                ElectricalTable.read(edition));
     }
 
     private static <T> List<T> list(String edition, String name, Function<Table.Row, T> maker) {

@@ -17,7 +17,8 @@ public record Catalog(
         SortedMap<String, Device> devices,
         SortedMap<String, Fitting> fittings,
         SortedMap<String, SoilTexture> soils,
-        WateringTables watering) {
+        WateringTables watering,
+        ElectricalTables electrical) {
 
     /** A catalogue without a row. */
     public static final Catalog EMPTY = new Catalog(
@@ -27,7 +28,8 @@ public record Catalog(
             Collections.emptySortedMap(),
             Collections.emptySortedMap(),
             Collections.emptySortedMap(),
-            WateringTables.EMPTY);
+            WateringTables.EMPTY,
+            ElectricalTables.EMPTY);
 
     public Catalog {
         heads = kept(heads);
@@ -37,6 +39,7 @@ public record Catalog(
         fittings = kept(fittings);
         soils = kept(soils);
         Require.present("catalogue", "watering", watering);
+        Require.present("catalogue", "electrical", electrical);
     }
 
     public HeadFamily head(String key) {
@@ -71,7 +74,7 @@ public record Catalog(
     public Catalog withHeads(List<HeadFamily> more) {
         SortedMap<String, HeadFamily> all = new TreeMap<>(heads);
         more.forEach(family -> all.put(family.key(), family));
-        return new Catalog(all, profiles, pipes, devices, fittings, soils, watering);
+        return new Catalog(all, profiles, pipes, devices, fittings, soils, watering, electrical);
     }
 
     private static <T> SortedMap<String, T> kept(SortedMap<String, T> rows) {

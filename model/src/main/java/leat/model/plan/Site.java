@@ -66,6 +66,9 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
                 .forEach(manifold -> manifold.valves()
                         .forEach(valve ->
                                 checkDevice("valve " + valve.id(), valve.device(), catalog, DeviceKind.ZONE_VALVE)));
+        PowerKeys power = new PowerKeys(catalog.electrical(), yard.codeFamily());
+        yard.power().conduits().forEach(power::check);
+        yard.power().cables().forEach(power::check);
     }
 
     private static void checkPipe(PipeRun pipe, Catalog catalog) {

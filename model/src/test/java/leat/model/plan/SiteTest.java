@@ -46,4 +46,22 @@ class SiteTest {
                 "source s: device is 'valve-1', which is a zone valve; it must be the key of a device that is a meter",
                 () -> site(mains("s", at(0, 0)).staticPressure(psi(50)).meter("valve-1")));
     }
+
+    @Tag("pinned")
+    @Test
+    void sizesOfConductorsAndConduitsMustBeInTheTablesOfTheFamily() {
+        ConduitPart trunk = conduit("trunk", polyline(at(0, 0), at(9, 0))).series("PVC-40");
+        refused(
+                "conduit trunk, conductor: size is '13'; it must be a size of conductor: "
+                        + "18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 1/0, 2/0, 3/0, 4/0",
+                () -> site(electricalCode(NFPA_70), trunk.occupied("13", 2)));
+        refused(
+                "conduit trunk, conduit PVC-40: size is '7/8'; it must be a trade size: "
+                        + "1/2, 3/4, 1, 1-1/4, 1-1/2, 2, 2-1/2, 3, 3-1/2, 4",
+                () -> site(trunk.size("7/8")));
+        refused(
+                "conduit trunk, conduit: series is 'PVC-41'; it must be a series of conduit: "
+                        + "EMT, IMC, LFNC-A, LFNC-B, PVC-40, PVC-80, RMC, duct, rigid",
+                () -> site(trunk.series("PVC-41")));
+    }
 }
