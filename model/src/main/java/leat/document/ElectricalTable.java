@@ -10,9 +10,9 @@ import java.util.function.Function;
 import leat.model.catalog.AmpacityFactor;
 import leat.model.catalog.BoxSpec;
 import leat.model.catalog.BreakerRating;
+import leat.model.catalog.BurialCover;
 import leat.model.catalog.BuriedAs;
 import leat.model.catalog.BuriedUnder;
-import leat.model.catalog.BurialCover;
 import leat.model.catalog.CableSpec;
 import leat.model.catalog.ConduitSpec;
 import leat.model.catalog.ElectricalTables;
@@ -80,9 +80,8 @@ final class ElectricalTable {
 
     private static ConduitSpec conduit(Table.Row row) {
         Length bore = row.quantity("bore", Dimension.LENGTH, Length.class);
-        double areaM2 = row.has("area_in2")
-                ? row.number("area_in2") * SQUARE_INCH_M2
-                : Math.PI / 4 * bore.si() * bore.si();
+        double areaM2 =
+                row.has("area_in2") ? row.number("area_in2") * SQUARE_INCH_M2 : Math.PI / 4 * bore.si() * bore.si();
         return new ConduitSpec(
                 row.text("series"),
                 row.text("size"),
@@ -149,8 +148,7 @@ final class ElectricalTable {
 
     /** That table has one figure in a row, with its name before it. */
     private static ValveSupply valveSupply(String edition) {
-        SortedMap<String, Table.Row> items =
-                Table.byKey(Table.read(edition, "control_wire"), row -> row.text("item"));
+        SortedMap<String, Table.Row> items = Table.byKey(Table.read(edition, "control_wire"), row -> row.text("item"));
         return new ValveSupply(
                 new Voltage(figure(items, "supply_voltage")),
                 new Current(figure(items, "solenoid_inrush_current")),

@@ -155,6 +155,5 @@ public sealed interface ElectricalCode permits Nfpa70, Iec60364 {
             Current valve, ConductorSpec valveWire, Current common, ConductorSpec commonWire, Length oneWay);
 
     /** The longest way on which valve wires lose no more than {@link #controlDropLimit}. */
-    Answer<Length> longestControlRun(
-            Current valve, ConductorSpec valveWire, Current common, ConductorSpec commonWire);
+    Answer<Length> longestControlRun(Current valve, ConductorSpec valveWire, Current common, ConductorSpec commonWire);
 }

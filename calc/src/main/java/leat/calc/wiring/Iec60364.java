@@ -148,8 +148,8 @@ public final class Iec60364 extends SharedCode implements ElectricalCode {
     public Answer<Count> mostEqual(ConduitSpec conduit, ConductorSpec conductor) {
         Rule limit = fillLimit(1);
         double share = limit.limit().si();
-        Count most = Count.of(ConduitFill.mostEqual(
-                conduit.area().si(), conductor.insulated().si(), share, share, share, 1));
+        Count most = Count.of(
+                ConduitFill.mostEqual(conduit.area().si(), conductor.insulated().si(), share, share, share, 1));
         return Answer.of(
                 most,
                 step(

@@ -138,8 +138,8 @@ public final class Nfpa70 extends SharedCode implements ElectricalCode {
                 .orElseThrow(() -> new InvalidValueException(
                         "grounding conductor", "breaker", breaker.toString(), "within the table, 1,200 A at most"));
         ConductorSpec base = conductor(row.copper());
-        Answer<ConductorSpec> answer = Answer.of(
-                base, Steps.chosen("grounding conductor behind " + breaker, base, row.citation()));
+        Answer<ConductorSpec> answer =
+                Answer.of(base, Steps.chosen("grounding conductor behind " + breaker, base, row.citation()));
         double enlarged = chosen.metal().area().si() / least.metal().area().si();
         if (enlarged > 1) {
             Area needed = base.metal().area().times(enlarged);
@@ -218,10 +218,12 @@ public final class Nfpa70 extends SharedCode implements ElectricalCode {
         List<Step> steps = new ArrayList<>();
         for (WireGroup group : contents.conductors()) {
             ConductorSpec conductor = conductor(group.size());
-            Volume each = conductor.boxRoom()
+            Volume each = conductor
+                    .boxRoom()
                     .orElseThrow(() -> new InvalidValueException(
                             "box", "conductors", conductor.label(), "one that table 314.16(B) lists, 18 to 6 AWG"));
-            steps.add(Steps.read("room of one " + conductor.label(), each, boxLimit().citation()));
+            steps.add(Steps.read(
+                    "room of one " + conductor.label(), each, boxLimit().citation()));
             conductorsM3 += each.si() * group.count();
             largestM3 = Math.max(largestM3, each.si());
         }

@@ -9,9 +9,9 @@ import java.util.Optional;
 import leat.calc.wiring.internal.ValveWires;
 import leat.model.catalog.AmpacityFactor;
 import leat.model.catalog.BreakerRating;
+import leat.model.catalog.BurialCover;
 import leat.model.catalog.BuriedAs;
 import leat.model.catalog.BuriedUnder;
-import leat.model.catalog.BurialCover;
 import leat.model.catalog.ConductorSpec;
 import leat.model.catalog.ConduitSpec;
 import leat.model.catalog.ElectricalTables;
@@ -139,7 +139,8 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
 
     public Answer<Current> mostBreaker(ConductorSpec conductor, Laying laying) {
         Answer<Current> ampacity = ampacity(conductor, laying);
-        Current most = conductor.mostBreaker()
+        Current most = conductor
+                .mostBreaker()
                 .filter(limit -> limit.compareTo(ampacity.value()) < 0)
                 .orElse(ampacity.value());
         Current breaker = breakers().stream()
@@ -192,7 +193,8 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
     /** The ampacity of the table, with fewer amperes for neighbours and warmth. */
     final Answer<Current> corrected(ConductorSpec conductor, int insulationCelsius, Laying laying) {
         Current base = conductor.ampacity(insulationCelsius);
-        Citation source = conductor.column(insulationCelsius)
+        Citation source = conductor
+                .column(insulationCelsius)
                 .map(column -> column.citation())
                 .orElse(conductor.citation());
         Answer<Current> answer = Answer.of(
@@ -289,8 +291,7 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
             Current valve, ConductorSpec valveWire, Current common, ConductorSpec commonWire, Length oneWay) {
         Resistance own = warmPerMetre(valveWire);
         Resistance shared = warmPerMetre(commonWire);
-        Voltage drop =
-                new Voltage(ValveWires.dropV(oneWay.si(), valve.si(), own.si(), common.si(), shared.si()));
+        Voltage drop = new Voltage(ValveWires.dropV(oneWay.si(), valve.si(), own.si(), common.si(), shared.si()));
         return Answer.of(
                 drop,
                 step(
@@ -310,8 +311,8 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
         Rule limit = controlDropLimit();
         Resistance own = warmPerMetre(valveWire);
         Resistance shared = warmPerMetre(commonWire);
-        Length longest = new Length(ValveWires.longestM(
-                limit.limit().si(), valve.si(), own.si(), common.si(), shared.si()));
+        Length longest =
+                new Length(ValveWires.longestM(limit.limit().si(), valve.si(), own.si(), common.si(), shared.si()));
         return Answer.of(
                 longest,
                 step(

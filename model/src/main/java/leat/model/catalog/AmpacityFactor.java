@@ -47,5 +47,4 @@ public record AmpacityFactor(
                 && figure <= to.orElse(Integer.MAX_VALUE)
                 && insulation.orElse(insulationCelsius) == insulationCelsius;
     }
-
 }
