@@ -41,6 +41,7 @@ public final class YardDocument {
                 .object("power", PowerSection.written(yard.power(), units))
                 .list("trenches", Lists.map(yard.trenches(), one -> TrenchFields.written(one, units)))
                 .object("watering", WateringSection.written(yard.watering(), units))
+                .list("temporary", Lists.map(yard.temporary(), one -> TemporaryFields.written(one, units)))
                 .object("costs", CostsSection.written(yard.costs(), units))
                 .object("planned", PlannedSection.written(yard.planned()))
                 .object("additions", AdditionsSection.written(yard.additions(), units))
@@ -90,6 +91,7 @@ public final class YardDocument {
                 "power",
                 "trenches",
                 "watering",
+                "temporary",
                 "costs",
                 "planned",
                 "additions");
@@ -105,6 +107,7 @@ public final class YardDocument {
                 in.list("trenches", new TrenchFields(places)::read),
                 in.optional("watering", new WateringSection(places)::read).orElse(WateringNeeds.NONE),
                 in.optional("costs", new CostsSection(places)::read).orElse(Costs.NONE),
+                in.list("temporary", new TemporaryFields(places)::read),
                 in.optional("planned", new PlannedSection(places)::read).orElse(Planned.NOTHING),
                 in.optional("additions", new AdditionsSection(places, edition)::read)
                         .orElse(Additions.NONE)));

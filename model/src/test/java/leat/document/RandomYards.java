@@ -36,6 +36,7 @@ import leat.model.id.ServiceId;
 import leat.model.id.SurfaceId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Planned;
+import leat.model.plan.Temporary;
 import leat.model.plan.Yard;
 import leat.model.power.PowerSystem;
 import leat.model.quantity.Angle;
@@ -104,6 +105,7 @@ final class RandomYards {
                 trenches,
                 new RandomWatering(this).needs(terrain),
                 Costs.NONE,
+                list(i -> new Temporary("controller " + name(), random.nextBoolean() ? "on a post" : name())),
                 new Planned(planned),
                 new Additions(
                         list(i -> family()),

@@ -87,6 +87,7 @@ class YardFileTest {
                 YARD.trenches(),
                 YARD.watering(),
                 YARD.costs(),
+                YARD.temporary(),
                 YARD.planned(),
                 YARD.additions());
         var refused = assertThrows(DocumentException.class, () -> YardFile.save(file(), other));

@@ -6,16 +6,22 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import leat.calc.budget.BudgetResult;
 import leat.calc.coverage.CoverageResult;
+import leat.calc.digging.Digging;
+import leat.calc.digging.DiggingParameters;
+import leat.calc.digging.DiggingResult;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.phasing.PhasingResult;
 import leat.calc.schedule.Schedule;
 import leat.calc.schedule.ScheduleParameters;
 import leat.calc.schedule.ScheduleResult;
 import leat.calc.sizing.SizeReviewResult;
+import leat.calc.staking.StakingResult;
 import leat.calc.supply.SupplyResult;
 import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
+import leat.calc.workplan.WorkPlanResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
 import leat.model.fault.Nearest;
@@ -25,9 +31,11 @@ import leat.model.finding.Severity;
 import leat.model.finding.Subject;
 import leat.model.id.Id;
 import leat.model.id.NaturalOrder;
+import leat.model.id.SegmentId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
+import leat.model.trench.TrenchSegment;
 import leat.model.water.Head;
 import leat.model.water.HoseBib;
 import leat.model.water.Zone;
@@ -41,6 +49,10 @@ public record Assessment(
         ZoneReviewResult zoning,
         CoverageResult coverage,
         TrenchReviewResult trenching,
+        DiggingResult digging,
+        StakingResult staking,
+        PhasingResult phasing,
+        WorkPlanResult workPlan,
         TakeoffResult takeoff,
         BudgetResult budget,
         ScheduleResult schedule) {
@@ -64,7 +76,10 @@ public record Assessment(
                         zoning.findings(),
                         coverage.findings(),
                         trenching.findings(),
-                        schedule.findings())
+                        schedule.findings(),
+                        digging.findings(),
+                        staking.findings(),
+                        phasing.findings())
                 .flatMap(List::stream)
                 .sorted(WORST_FIRST)
                 .toList();
@@ -86,13 +101,18 @@ public record Assessment(
      * How a figure came about, computed now by the same kernel; its last line equals the figure to the last bit.
      *
      * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code minutes July} or
-     *     {@code minutes peak} of a zone
+     *     {@code minutes peak} of a zone, {@code length}, {@code width}, {@code volume}, {@code loose}, {@code bedding} or
+     *     {@code backfill} of a trench
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
-        return id instanceof ZoneId zone
-                ? Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure)
-                : Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+        if (id instanceof SegmentId trench) {
+            return Digging.why(site, DiggingParameters.defaults(), trench, figure);
+        }
+        if (id instanceof ZoneId zone) {
+            return Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure);
+        }
+        return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
     }
 
     static ScheduleParameters scheduling(
@@ -104,15 +124,26 @@ public record Assessment(
     }
 
     /**
-     * The same by name: of the first thing of that name that has figures, heads before hose bibs before zones. Of
+     * The same by name: of the first thing of that name that has figures, heads before hose bibs, zones and trenches. Of
      * {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
      */
     public Ledger why(String name, String figure) {
         if (name.equals(MATERIALS)) {
             return takeoff.why(figure);
         }
-        Optional<Id> found = explained().filter(id -> id.name().equals(name)).findFirst();
+        Optional<? extends Id> found =
+                explained().filter(id -> id.name().equals(name)).findFirst();
         return why(found.orElseThrow(() -> unknown(name)), figure);
+    }
+
+    /** All that has figures that can be explained. */
+    private Stream<? extends Id> explained() {
+        return Stream.<Stream<? extends Id>>of(
+                        yard().water().heads().stream().map(Head::id),
+                        yard().water().bibs().stream().map(HoseBib::id),
+                        yard().water().zones().stream().map(Zone::id),
+                        yard().trenches().stream().map(TrenchSegment::id))
+                .flatMap(ids -> ids);
     }
 
     private InvalidValueException unknown(String name) {
@@ -120,15 +151,9 @@ public record Assessment(
         String nearest =
                 Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
         return new InvalidValueException(
-                "why", "name", "'" + name + "'", "the name of a head, a hose bib or a zone, or " + MATERIALS + nearest);
-    }
-
-    /** What has figures that can be asked for. */
-    private Stream<Id> explained() {
-        return Stream.of(
-                        yard().water().heads().stream().map(Head::id),
-                        yard().water().bibs().stream().map(HoseBib::id),
-                        yard().water().zones().stream().map(Zone::id))
-                .flatMap(ids -> ids);
+                "why",
+                "name",
+                "'" + name + "'",
+                "the name of a head, a hose bib, a zone or a trench, or " + MATERIALS + nearest);
     }
 }

@@ -9,19 +9,27 @@ import leat.calc.coverage.Coverage;
 import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.coverage.WorkingHead;
+import leat.calc.digging.Digging;
+import leat.calc.digging.DiggingParameters;
 import leat.calc.hydraulics.HeadPressure;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.phasing.Phasing;
+import leat.calc.phasing.PhasingParameters;
 import leat.calc.schedule.Schedule;
 import leat.calc.sizing.SizeReview;
 import leat.calc.sizing.SizingParameters;
+import leat.calc.staking.Staking;
+import leat.calc.staking.StakingParameters;
 import leat.calc.supply.Supply;
 import leat.calc.supply.SupplyParameters;
 import leat.calc.takeoff.Takeoff;
 import leat.calc.takeoff.TakeoffParameters;
 import leat.calc.trenching.TrenchReview;
 import leat.calc.trenching.TrenchReviewParameters;
+import leat.calc.workplan.WorkPlan;
+import leat.calc.workplan.WorkPlanParameters;
 import leat.calc.zoning.ZoneReview;
 import leat.calc.zoning.ZoningParameters;
 import leat.model.catalog.HeadFamily;
@@ -49,12 +57,30 @@ public final class Assessor {
                 Coverage.run(site, CoverageParameters.defaults().withWorking(working(site, hydraulics)), progress);
         progress.at(0.8, "trenches");
         var trenching = TrenchReview.run(site, TrenchReviewParameters.defaults(), progress);
+        var digging = Digging.run(site, DiggingParameters.defaults(), progress);
+        var staking = Staking.run(site, StakingParameters.defaults(), progress);
+        var phasing = Phasing.run(site, PhasingParameters.defaults(), progress);
+        var workPlan = WorkPlan.run(site, WorkPlanParameters.of(digging, phasing), progress);
         progress.at(0.9, "takeoff");
         var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
         var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
         progress.at(0.95, "watering schedule");
         var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);
-        return new Assessment(site, supply, hydraulics, sizes, zoning, coverage, trenching, takeoff, budget, schedule);
+        return new Assessment(
+                site,
+                supply,
+                hydraulics,
+                sizes,
+                zoning,
+                coverage,
+                trenching,
+                digging,
+                staking,
+                phasing,
+                workPlan,
+                takeoff,
+                budget,
+                schedule);
     }
 
     /** What each head that throws reaches and gives at the pressure that it has; heads without a solved zone are left out. */

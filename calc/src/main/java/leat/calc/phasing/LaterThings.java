@@ -16,6 +16,7 @@ import leat.model.water.PipeRun;
 final class LaterThings {
 
     private final SortedSet<Id> later = new TreeSet<>();
+    private final SortedSet<Id> there = new TreeSet<>();
     private final List<Surface> structures;
 
     LaterThings(Yard yard) {
@@ -47,13 +48,20 @@ final class LaterThings {
     }
 
     private void note(Id id, Phase phase, boolean existing) {
-        if (phase == Phase.LATER && !existing) {
+        if (existing) {
+            there.add(id);
+        } else if (phase == Phase.LATER) {
             later.add(id);
         }
     }
 
     boolean has(Id id) {
         return later.contains(id);
+    }
+
+    /** Whether it lies or stands there already, and works as it is. */
+    boolean isThere(Id id) {
+        return there.contains(id);
     }
 
     /** The structure of later that the place is in; empty for most places. */

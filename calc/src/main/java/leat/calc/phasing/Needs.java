@@ -8,8 +8,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.model.geometry.Point;
 import leat.model.id.Id;
-import leat.model.id.LaidId;
-import leat.model.id.PipeId;
 import leat.model.id.SurfaceId;
 import leat.model.id.ValveId;
 import leat.model.id.WireEndId;
@@ -27,7 +25,6 @@ import leat.model.power.ValveCable;
 import leat.model.site.Phase;
 import leat.model.water.Lateral;
 import leat.model.water.Manifold;
-import leat.model.water.PipeRun;
 import leat.model.water.WaterSystem;
 import leat.model.water.Zone;
 
@@ -53,21 +50,9 @@ final class Needs {
     }
 
     private void add(Id thing, Id needed) {
-        if (!later.has(thing) && later.has(needed) && !isThere(thing)) {
+        if (!later.has(thing) && later.has(needed) && !later.isThere(thing)) {
             unmet.computeIfAbsent(thing, key -> new TreeSet<>()).add(needed);
         }
-    }
-
-    /** What is there already works as it is. */
-    private boolean isThere(Id thing) {
-        if (thing instanceof PipeId pipe) {
-            return yard.water().pipe(pipe).filter(PipeRun::existing).isPresent();
-        }
-        if (thing instanceof LaidId laid) {
-            return yard.power().conduits().stream().anyMatch(one -> one.id().equals(laid) && one.existing())
-                    || yard.power().cables().anyMatch(one -> one.id().equals(laid) && one.existing());
-        }
-        return false;
     }
 
     private void addWater(WaterSystem water) {

@@ -6,7 +6,7 @@ public enum StakeKind {
     MANIFOLD("manifold"),
     BIB("hose bib"),
     HEAD("head"),
-    DEVICE("power"),
+    POWER("power"),
     CORNER("trench");
 
     private final String label;

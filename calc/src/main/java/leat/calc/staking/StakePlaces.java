@@ -5,8 +5,10 @@ import java.util.List;
 import leat.model.geometry.Point;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
+import leat.model.power.PowerSystem;
 import leat.model.quantity.Length;
 import leat.model.site.Phase;
+import leat.model.site.SurfaceKind;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.WaterSystem;
 
@@ -29,6 +31,7 @@ final class StakePlaces {
     static List<Wanted> of(Yard yard, Length same) {
         var places = new StakePlaces(yard, same);
         places.addWater();
+        places.addPower();
         yard.trenches().forEach(places::addCorners);
         return List.copyOf(places.wanted);
     }
@@ -47,6 +50,26 @@ final class StakePlaces {
                         one.id(),
                         one.at(),
                         water.zoneOf(one.id()).map(zone -> zone.phase()).orElse(Phase.NOW)));
+    }
+
+    private void addPower() {
+        PowerSystem power = yard.power();
+        power.panels().stream()
+                .filter(one -> !one.existing())
+                .forEach(one -> addOutside(one.id(), one.at(), one.phase()));
+        power.loads().forEach(one -> addOutside(one.id(), one.at(), one.phase()));
+        power.switches().forEach(one -> addOutside(one.id(), one.at(), one.phase()));
+    }
+
+    /** What hangs in a house that stands already needs no stake; what will be in one of later is staked as a stub. */
+    private void addOutside(Id id, Point at, Phase phase) {
+        boolean inside = yard.terrain().surfaces().stream()
+                .anyMatch(one -> one.kind() == SurfaceKind.STRUCTURE
+                        && one.phase() == Phase.NOW
+                        && one.region().contains(at));
+        if (!inside) {
+            add(StakeKind.POWER, id, at, phase);
+        }
     }
 
     private void add(StakeKind kind, Id id, Point at, Phase phase) {

@@ -1,7 +1,7 @@
 package leat.calc.trenching;
 
 import java.util.List;
-import leat.calc.trenching.internal.Nearness;
+import leat.calc.internal.lines.Nearness;
 import leat.calc.trenching.internal.OpenGround;
 import leat.calc.trenching.internal.Tolls;
 import leat.model.finding.Finding;

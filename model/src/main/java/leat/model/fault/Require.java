@@ -47,17 +47,26 @@ public final class Require {
 
     /** Text that a person can read back: not blank, nothing unprintable, at most 80 characters, no space at its ends. */
     public static void name(String thing, String field, String value) {
+        printable(thing, field, value, 80);
+    }
+
+    /** As a name, but up to 400 characters long. */
+    public static void sentence(String thing, String field, String value) {
+        printable(thing, field, value, 400);
+    }
+
+    private static void printable(String thing, String field, String value, int most) {
         present(thing, field, value);
         boolean unprintable = value.codePoints().anyMatch(Require::isUnprintable);
         if (value.isBlank()
                 || unprintable
-                || value.length() > 80
+                || value.length() > most
                 || !value.strip().equals(value)) {
             throw new InvalidValueException(
                     thing,
                     field,
                     "'" + value.replaceAll("[\\p{Cc}\\p{Cs}\\p{Zl}\\p{Zp}]", "?") + "'",
-                    "1 to 80 printable characters without a space at either end");
+                    "1 to " + most + " printable characters without a space at either end");
         }
     }
 

@@ -27,6 +27,7 @@ public abstract sealed class Part
                 WateringPart,
                 FamilyPart,
                 LimitPart,
+                TemporaryPart,
                 BudgetPart,
                 GroupPart {
 

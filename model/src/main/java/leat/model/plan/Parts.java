@@ -374,6 +374,15 @@ public final class Parts {
         return new LimitPart(new RuleLimit(rule, limit));
     }
 
+    /**
+     * How something of now does for a while without a thing that comes later.
+     *
+     * @param subject kind and name, such as {@code controller garden}
+     */
+    public static TemporaryPart temporary(String subject, String arrangement) {
+        return new TemporaryPart(new Temporary(subject, arrangement));
+    }
+
     /** What the budget has to go by: prices, waste, tax, contingency. */
     public static BudgetPart budget() {
         return new BudgetPart(Fields.NONE, Collections.emptySortedMap());

@@ -1,6 +1,5 @@
 package leat.model.plan;
 
-import java.util.function.Supplier;
 import leat.model.catalog.ElectricalTables;
 import leat.model.fault.InvalidValueException;
 import leat.model.power.Cable;
@@ -29,9 +28,9 @@ final class PowerKeys {
         conduit.occupied().forEach(wires -> named(thing, () -> tables.conductor(family, wires.size())));
     }
 
-    private static void named(String thing, Supplier<?> row) {
+    private static void named(String thing, Runnable row) {
         try {
-            row.get();
+            row.run();
         } catch (InvalidValueException e) {
             throw e.within(thing);
         }

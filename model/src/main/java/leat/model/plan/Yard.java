@@ -24,6 +24,7 @@ import leat.model.water.WateringNeeds;
  * The whole plan of a yard, finished or not. Immutable; stages give a new one.
  *
  * @param edition   of the standing tables it was planned with, such as {@code leat-1}
+ * @param temporary arrangements of now until something later is there, by subject
  * @param planned   names only things that are there
  * @param additions to the standing tables
  */
@@ -37,6 +38,7 @@ public record Yard(
         List<TrenchSegment> trenches,
         WateringNeeds watering,
         Costs costs,
+        List<Temporary> temporary,
         Planned planned,
         Additions additions) {
 
@@ -55,6 +57,7 @@ public record Yard(
         Require.present("yard " + name, "planned", planned);
         Require.present("yard " + name, "additions", additions);
         trenches = Require.unique("trench", trenches, TrenchSegment::id);
+        temporary = Require.unique("temporary arrangement for", temporary, Temporary::subject);
         checkNames(water, power, trenches, planned);
         checkPlaces(watering, terrain);
     }
@@ -71,6 +74,7 @@ public record Yard(
                 List.of(),
                 WateringNeeds.NONE,
                 Costs.NONE,
+                List.of(),
                 Planned.NOTHING,
                 Additions.NONE);
     }
@@ -90,7 +94,9 @@ public record Yard(
 
     /** The same yard in other units; only its parts to come and its printing change. */
     public Yard units(UnitSystem newUnits) {
-        return new Yard(name, newUnits, edition, terrain, water, power, trenches, watering, costs, planned, additions);
+        return new Yard(
+                name, newUnits, edition, terrain, water, power, trenches, watering, costs, temporary, planned,
+                additions);
     }
 
     /** The family of electrical codes that was stated, or the one that goes with the units. */
@@ -126,7 +132,19 @@ public record Yard(
     }
 
     public Yard withTerrain(Terrain newTerrain) {
-        return new Yard(name, units, edition, newTerrain, water, power, trenches, watering, costs, planned, additions);
+        return new Yard(
+                name,
+                units,
+                edition,
+                newTerrain,
+                water,
+                power,
+                trenches,
+                watering,
+                costs,
+                temporary,
+                planned,
+                additions);
     }
 
     public Yard withPower(PowerSystem newPower) {
@@ -134,11 +152,25 @@ public record Yard(
     }
 
     public Yard withWatering(WateringNeeds newWatering) {
-        return new Yard(name, units, edition, terrain, water, power, trenches, newWatering, costs, planned, additions);
+        return new Yard(
+                name,
+                units,
+                edition,
+                terrain,
+                water,
+                power,
+                trenches,
+                newWatering,
+                costs,
+                temporary,
+                planned,
+                additions);
     }
 
     public Yard withCosts(Costs newCosts) {
-        return new Yard(name, units, edition, terrain, water, power, trenches, watering, newCosts, planned, additions);
+        return new Yard(
+                name, units, edition, terrain, water, power, trenches, watering, newCosts, temporary, planned,
+                additions);
     }
 
     public Yard withPlanned(Planned newPlanned) {
@@ -154,7 +186,18 @@ public record Yard(
     public Yard changed(
             WaterSystem newWater, PowerSystem newPower, List<TrenchSegment> newTrenches, Planned newPlanned) {
         return new Yard(
-                name, units, edition, terrain, newWater, newPower, newTrenches, watering, costs, newPlanned, additions);
+                name,
+                units,
+                edition,
+                terrain,
+                newWater,
+                newPower,
+                newTrenches,
+                watering,
+                costs,
+                temporary,
+                newPlanned,
+                additions);
     }
 
     /** Ids of all that a stage may plan. */

@@ -64,6 +64,7 @@ final class YardDraft {
     private final List<TrenchSegment> trenches;
     private final List<HeadFamily> families;
     private final List<RuleLimit> limits;
+    private final List<Temporary> temporary;
     private Costs costs;
     private final PipeDrafts pipes = new PipeDrafts(this);
     private final PowerDraft power;
@@ -90,6 +91,7 @@ final class YardDraft {
         trenches = new ArrayList<>(before.trenches());
         families = new ArrayList<>(before.additions().heads());
         limits = new ArrayList<>(before.additions().limits());
+        temporary = new ArrayList<>(before.temporary());
         costs = before.costs();
         power = new PowerDraft(this, before.power());
     }
@@ -224,6 +226,10 @@ final class YardDraft {
         limits.add(limit);
     }
 
+    void temporary(Temporary one) {
+        temporary.add(one);
+    }
+
     Costs costs() {
         return costs;
     }
@@ -238,28 +244,32 @@ final class YardDraft {
     }
 
     Yard build() {
-        WaterSystem water = before.water();
+        WaterSystem waterBefore = before.water();
         List<ValveId> valves = manifolds.stream()
                 .flatMap(manifold -> manifold.valves().stream())
                 .map(valve -> valve.id())
                 .toList();
-        pipes.resolve(sources.stream().map(Source::id).toList(), valves, water.main(), water.laterals());
+        pipes.resolve(sources.stream().map(Source::id).toList(), valves, waterBefore.main(), waterBefore.laterals());
         checkNames(valves);
         PowerSystem allPower = power.build(before.codeFamily());
         throwIfUnfinished();
-        Main main = pipes.mainWith(water.main());
-        List<Lateral> laterals = pipes.lateralsWith(water.laterals(), zones);
+        Main main = pipes.mainWith(waterBefore.main());
+        List<Lateral> laterals = pipes.lateralsWith(waterBefore.laterals(), zones);
+        throwIfUnfinished();
+        var water = new WaterSystem(sources, backflows, main, manifolds, heads, zones, laterals, bibs);
+        checkTemporary(water, allPower);
         throwIfUnfinished();
         return new Yard(
                 before.name(),
                 before.units(),
                 before.edition(),
                 new Terrain(survey, new Ground(asItIs, finished), surfaces, obstacles, services, digZones, limitLines),
-                new WaterSystem(sources, backflows, main, manifolds, heads, zones, laterals, bibs),
+                water,
                 allPower,
                 trenches,
                 watering,
                 costs,
+                temporary,
                 before.planned(),
                 new Additions(families, limits));
     }
@@ -284,6 +294,18 @@ final class YardDraft {
                 bib.on().ifPresent(on -> refer("hose bib " + bib.id(), "on", on.name(), "pipe of the main", ofMain)));
         trenches.forEach(trench ->
                 trench.pipes().forEach(pipe -> refer("trench " + trench.id(), "holds", pipe.name(), "pipe", ofPipes)));
+    }
+
+    private void checkTemporary(WaterSystem water, PowerSystem allPower) {
+        SortedSet<Id> there = Yard.plannable(water, allPower, trenches);
+        water.manifolds().forEach(one -> there.add(one.id()));
+        water.bibs().forEach(one -> there.add(one.id()));
+        allPower.panels().forEach(one -> there.add(one.id()));
+        allPower.switches().forEach(one -> there.add(one.id()));
+        List<String> subjects = there.stream().map(Temporary::subjectOf).toList();
+        temporary.stream()
+                .filter(one -> !before.temporary().contains(one)) // what those were for may have gone in replanning
+                .forEach(one -> refer("temporary arrangement", "subject", one.subject(), "thing", subjects));
     }
 
     private static SortedSet<String> names(Stream<? extends Id> ids) {

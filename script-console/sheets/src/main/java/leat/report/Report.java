@@ -11,6 +11,7 @@ import leat.document.FindingsDocument;
 import leat.draw.Drawing;
 import leat.draw.SvgWriter;
 import leat.model.plan.Yard;
+import leat.model.quantity.UnitSystem;
 
 /** Turns a plan and its results into files. Writes nothing to a disk; the same input gives the same bytes. */
 public final class Report {
@@ -18,13 +19,17 @@ public final class Report {
     private Report() {}
 
     /**
-     * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)}
-     * and, where a climate is stated, {@code watering.csv}, {@code watering-calendar.csv}, {@code watering-peak-week.csv}.
+     * All files of the report on a yard that was assessed: those of {@link #files(Yard, CoverageResult, ReportFigures)},
+     * {@code staking.csv} and {@code trenches.csv}, and, where a climate is stated, {@code watering.csv},
+     * {@code watering-calendar.csv}, {@code watering-peak-week.csv}.
      */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
         SortedMap<String, byte[]> files =
                 new TreeMap<>(files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment)));
-        files.putAll(new WateringPages(assessment.schedule(), assessment.yard().units()).files());
+        UnitSystem units = assessment.yard().units();
+        files.put("staking.csv", Csv.write(StakingTable.stakes(assessment.staking(), units)));
+        files.put("trenches.csv", Csv.write(DiggingTable.of(assessment.digging(), units)));
+        files.putAll(new WateringPages(assessment.schedule(), units).files());
         return Collections.unmodifiableSortedMap(files);
     }
 

@@ -1,4 +1,4 @@
-package leat.calc.trenching.internal;
+package leat.calc.internal.lines;
 
 /** How near two lines of straight pieces come to each other, and how often they cross. */
 public final class Nearness {

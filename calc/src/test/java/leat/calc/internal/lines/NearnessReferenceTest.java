@@ -1,4 +1,4 @@
-package leat.calc.trenching.internal;
+package leat.calc.internal.lines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
