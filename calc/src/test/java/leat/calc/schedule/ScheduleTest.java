@@ -3,12 +3,15 @@ package leat.calc.schedule;
 import static leat.model.plan.Parts.DRIP;
 import static leat.model.plan.Parts.at;
 import static leat.model.plan.Parts.bed;
+import static leat.model.plan.Parts.bubbler;
 import static leat.model.plan.Parts.dripLine;
 import static leat.model.plan.Parts.feet;
+import static leat.model.plan.Parts.inches;
 import static leat.model.plan.Parts.lawn;
 import static leat.model.plan.Parts.manifold;
 import static leat.model.plan.Parts.polyline;
 import static leat.model.plan.Parts.rectangle;
+import static leat.model.plan.Parts.tree;
 import static leat.model.plan.Parts.watering;
 import static leat.model.plan.Parts.zone;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -28,6 +31,7 @@ import leat.model.fault.UnfinishedException;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
 import leat.model.finding.Severity;
+import leat.model.id.ObstacleId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Part;
 import leat.model.plan.SurfacePart;
@@ -265,6 +269,30 @@ class ScheduleTest {
         assertEquals(Count.of(1), july.setting().cycles());
         double netM3 = july.balance().net().metres() * areaM2 * 31;
         assertEquals(netM3 / (0.4 + 0.6 * 0.85), july.volume().si(), 0.02 * netM3);
+    }
+
+    @Test
+    void aBubblerWatersTheTreeAtWhichItStands() {
+        ScheduleResult result = schedule(
+                WateredLawn.grass(),
+                dry(),
+                tree("old pear", at(20, 20), inches(10)),
+                manifold("second", at(38, 0)).valves("V3").device("valve-1"),
+                bubbler("B1", at(21, 20)).family("bubbler-0_5"),
+                zone("tree").valve("V3").heads("B1"));
+        ZoneGround ground = result.zones().get(new ZoneId("tree")).ground();
+        assertEquals(new ObstacleId("old pear"), ground.ground());
+        assertEquals("apple", ground.planting());
+        double radiusM = 12 * 10 * 0.0254;
+        assertEquals(Math.PI * radiusM * radiusM, ground.area().si(), 1e-9);
+        assertEquals("silt loam", ground.soil().key());
+        ScheduleResult noTree = schedule(
+                WateredLawn.grass(),
+                dry(),
+                manifold("second", at(38, 0)).valves("V3").device("valve-1"),
+                bubbler("B1", at(21, 20)).family("bubbler-0_5"),
+                zone("tree").valve("V3").heads("B1"));
+        assertTrue(rules(noTree).contains("watering.ground"));
     }
 
     @Test
