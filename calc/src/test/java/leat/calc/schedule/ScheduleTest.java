@@ -31,6 +31,7 @@ import leat.model.fault.UnfinishedException;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
 import leat.model.finding.Severity;
+import leat.model.finding.Status;
 import leat.model.id.ObstacleId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Part;
@@ -342,7 +343,7 @@ class ScheduleTest {
         };
         ScheduleResult result =
                 Schedule.run(WateredLawn.site(WateredLawn.grass(), dry()), ScheduleParameters.defaults(), stopped);
-        assertEquals(leat.model.finding.Status.STOPPED, result.status());
+        assertEquals(Status.STOPPED, result.status());
     }
 
     @Test
