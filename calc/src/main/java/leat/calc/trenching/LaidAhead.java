@@ -6,7 +6,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import leat.calc.trenching.Trenchwork.Piece;
+import leat.calc.internal.routes.Trenchwork.Piece;
 import leat.model.geometry.Point;
 import leat.model.id.PipeId;
 import leat.model.id.UpstreamId;

@@ -109,7 +109,7 @@ final class RouteDraft {
                 ? was.size().map(bare::withSize).orElse(bare)
                 : bare;
         made.add(run);
-        work.add(id, route);
+        work.put(id, route);
         return run;
     }
 

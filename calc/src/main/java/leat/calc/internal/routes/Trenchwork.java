@@ -53,7 +53,9 @@ public final class Trenchwork {
 
     private final List<Route> routes = new ArrayList<>();
 
-    public void add(LaidId laid, List<Point> route) {
+    /** Takes the place of whatever route it had. */
+    public void put(LaidId laid, List<Point> route) {
+        routes.removeIf(one -> one.laid().equals(laid));
         routes.add(new Route(laid, new ArrayList<>(route)));
     }
 
@@ -66,7 +68,7 @@ public final class Trenchwork {
                 .orElse(List.of());
     }
 
-    /** Moves its corners onto corners that are there, so that what should share a trench does. */
+    /** One more route of that thing. Moves its corners onto corners that are there, so that what should share a trench does. */
     public void addSnapped(LaidId laid, List<Point> route) {
         List<Point> snapped = new ArrayList<>();
         for (Point point : route) {
