@@ -1,10 +1,8 @@
 package leat.calc.wiring;
 
-import static leat.model.plan.Parts.at;
-import static leat.model.plan.Parts.yard;
-import static leat.model.plan.Parts.panel;
-import static leat.model.plan.Parts.amps;
 import static leat.model.plan.Parts.US;
+import static leat.model.plan.Parts.amps;
+import static leat.model.plan.Parts.at;
 import static leat.model.plan.Parts.bib;
 import static leat.model.plan.Parts.cable;
 import static leat.model.plan.Parts.circuit;
@@ -14,10 +12,12 @@ import static leat.model.plan.Parts.gpm;
 import static leat.model.plan.Parts.lawn;
 import static leat.model.plan.Parts.mains;
 import static leat.model.plan.Parts.outlet;
+import static leat.model.plan.Parts.panel;
 import static leat.model.plan.Parts.polyline;
 import static leat.model.plan.Parts.psi;
 import static leat.model.plan.Parts.rectangle;
 import static leat.model.plan.Parts.spray;
+import static leat.model.plan.Parts.yard;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -117,9 +117,7 @@ class WiringTogetherTest {
         List<Part> parts = WiredYard.ground();
         parts.add(panel("house", at(48, 30)).spareWays(3).inside("house"));
         parts.addAll(List.of(outlets));
-        return WiredYard.siteOf(yard("Plot")
-                .units(US)
-                .with(parts.toArray(Part[]::new)));
+        return WiredYard.siteOf(yard("Plot").units(US).with(parts.toArray(Part[]::new)));
     }
 
     private static double dugM(Site site) {
@@ -143,7 +141,8 @@ class WiringTogetherTest {
         assertTrue(String.valueOf(gauge.getMessage()).contains("'11'"), gauge.getMessage());
         var series = assertThrows(
                 InvalidValueException.class,
-                () -> WiredYard.site(conduit("tube", polyline(at(48, 30), at(60, 60))).series("PVC-41")));
+                () -> WiredYard.site(
+                        conduit("tube", polyline(at(48, 30), at(60, 60))).series("PVC-41")));
         assertTrue(String.valueOf(series.getMessage()).contains("PVC-40"), series.getMessage());
     }
 }
