@@ -94,7 +94,13 @@ final class GivenWiring {
         return !conduit.existing() && (conduit.size().isEmpty() || yard.isPlanned(conduit.id(), Aspect.SIZE));
     }
 
+    /** Whether it keeps its circuit: one that was stated, or one that stays anyway. */
     boolean hasCircuit(Load load) {
+        return isStated(load)
+                || circuits.stream().anyMatch(one -> load.circuit().filter(one.id()::equals).isPresent());
+    }
+
+    private boolean isStated(Load load) {
         return load.circuit().isPresent() && !yard.isPlanned(load.id(), Aspect.CIRCUIT);
     }
 

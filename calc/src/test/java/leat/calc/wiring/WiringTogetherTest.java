@@ -28,6 +28,8 @@ import java.util.Random;
 import leat.calc.Progress;
 import leat.calc.assess.Planner;
 import leat.calc.assess.PlannerParameters;
+import leat.calc.phasing.Phasing;
+import leat.calc.phasing.PhasingParameters;
 import leat.model.fault.InvalidValueException;
 import leat.model.id.ConduitId;
 import leat.model.id.PipeId;
@@ -35,6 +37,9 @@ import leat.model.plan.Part;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.power.PowerSystem;
+import leat.model.site.Phase;
+import leat.model.site.Surface;
+import leat.model.site.Terrain;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Tag;
@@ -124,6 +129,38 @@ class WiringTogetherTest {
         return Wiring.run(site, WiringParameters.defaults(), Progress.NONE).yard().trenches().stream()
                 .mapToDouble(trench -> trench.route().lengthM())
                 .sum();
+    }
+
+    @Test
+    void aControllerInALaterStructureIsFound() {
+        Site wired = WiredYard.wired();
+        assertEquals(List.of(), phaseFindings(wired));
+        Terrain terrain = wired.yard().terrain();
+        List<Surface> later = terrain.surfaces().stream()
+                .map(one -> one.id().name().equals("workshop") ? later(one) : one)
+                .toList();
+        var changed = new Terrain(
+                terrain.survey(),
+                terrain.ground(),
+                later,
+                terrain.obstacles(),
+                terrain.services(),
+                terrain.digZones(),
+                terrain.limitLines());
+        assertEquals(
+                List.of("phase.order: controller clock"),
+                phaseFindings(wired.with(wired.yard().withTerrain(changed))));
+    }
+
+    private static Surface later(Surface one) {
+        return new Surface(
+                one.id(), one.kind(), one.region(), one.watering(), one.soil(), one.planting(), Phase.LATER);
+    }
+
+    private static List<String> phaseFindings(Site site) {
+        return Phasing.run(site, PhasingParameters.defaults(), Progress.NONE).findings().stream()
+                .map(finding -> finding.rule().id() + ": " + finding.subject())
+                .toList();
     }
 
     @Test
