@@ -46,7 +46,7 @@ final class GivenWiring {
         powerCables.forEach(one -> named.add(one.circuit()));
         yard.power()
                 .loads()
-                .filter(this::hasCircuit)
+                .filter(this::isStated)
                 .forEach(one -> one.circuit().ifPresent(named::add));
         circuits = yard.power().circuits().stream()
                 .filter(one -> !yard.isPlanned(one.id(), Aspect.CIRCUIT) || named.contains(one.id()))
