@@ -109,7 +109,7 @@ final class RouteDraft {
                 ? was.size().map(bare::withSize).orElse(bare)
                 : bare;
         made.add(run);
-        work.put(id, route);
+        work.add(id, route);
         return run;
     }
 

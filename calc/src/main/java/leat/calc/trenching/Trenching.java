@@ -67,7 +67,7 @@ public final class Trenching {
         before.water()
                 .pipes()
                 .filter(run -> draft.isGiven(run.id()) && !run.existing() && !trenched.contains(run.id()))
-                .forEach(run -> draft.work().put(run.id(), run.route().points()));
+                .forEach(run -> draft.work().add(run.id(), run.route().points()));
     }
 
     private static List<TrenchSegment> givenTrenches(Yard before) {

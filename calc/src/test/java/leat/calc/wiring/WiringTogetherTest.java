@@ -153,8 +153,7 @@ class WiringTogetherTest {
     }
 
     private static Surface later(Surface one) {
-        return new Surface(
-                one.id(), one.kind(), one.region(), one.watering(), one.soil(), one.planting(), Phase.LATER);
+        return new Surface(one.id(), one.kind(), one.region(), one.watering(), one.soil(), one.planting(), Phase.LATER);
     }
 
     private static List<String> phaseFindings(Site site) {

@@ -53,9 +53,7 @@ public final class Trenchwork {
 
     private final List<Route> routes = new ArrayList<>();
 
-    /** Takes the place of whatever route it had. */
-    public void put(LaidId laid, List<Point> route) {
-        routes.removeIf(one -> one.laid().equals(laid));
+    public void add(LaidId laid, List<Point> route) {
         routes.add(new Route(laid, new ArrayList<>(route)));
     }
 
@@ -68,7 +66,7 @@ public final class Trenchwork {
                 .orElse(List.of());
     }
 
-    /** One more route of that thing. Moves its corners onto corners that are there, so that what should share a trench does. */
+    /** Moves its corners onto corners that are there, so that what should share a trench does. */
     public void addSnapped(LaidId laid, List<Point> route) {
         List<Point> snapped = new ArrayList<>();
         for (Point point : route) {
