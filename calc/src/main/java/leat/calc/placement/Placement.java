@@ -7,6 +7,7 @@ import leat.calc.HeadPhases;
 import leat.calc.Progress;
 import leat.calc.Proposal;
 import leat.calc.placement.internal.Found;
+import leat.calc.placement.internal.Lattice;
 import leat.calc.placement.internal.Offer;
 import leat.calc.placement.internal.Search;
 import leat.model.catalog.HeadFamily;
@@ -21,6 +22,7 @@ import leat.model.plan.Aspect;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.Count;
+import leat.model.quantity.UnitSystem;
 import leat.model.site.Surface;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
@@ -59,7 +61,8 @@ public final class Placement {
                     SurfacePlot.of(site, parameters, surface, counting(heads, surface, yard), farthestM(offers));
             double reserve = parameters.reserve().value();
             int effort = (int) parameters.effort().value();
-            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped).run(offers);
+            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped)
+                    .run(offers, lattice(yard));
             List<Head> made = MadeHeads.of(surface, found, heads);
             heads.addAll(made);
             made.forEach(head -> placed.add(head.id()));
@@ -77,6 +80,11 @@ public final class Placement {
         }
         Status status = stopped ? Status.STOPPED : reasons.isEmpty() ? Status.COMPLETE : Status.PARTIAL;
         return new Proposal(HeadReplacement.in(yard, heads, placed), status, bounds, reasons);
+    }
+
+    /** A tenth of a foot or five centimetres. */
+    private static Lattice lattice(Yard yard) {
+        return yard.units() == UnitSystem.US ? new Lattice(0.3048, 10) : new Lattice(1, 20);
     }
 
     private static List<Head> counting(List<Head> heads, Surface surface, Yard yard) {

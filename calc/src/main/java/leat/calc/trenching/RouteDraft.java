@@ -8,6 +8,8 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.calc.GivenPipes;
+import leat.calc.internal.routes.RouteSearch;
+import leat.calc.internal.routes.Trenchwork;
 import leat.model.finding.Bound;
 import leat.model.finding.Reason;
 import leat.model.finding.Subject;

@@ -6,6 +6,9 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import leat.calc.Progress;
 import leat.calc.Proposal;
+import leat.calc.internal.routes.DigSite;
+import leat.calc.internal.routes.PipeLaying;
+import leat.calc.internal.routes.TrenchCuts;
 import leat.model.finding.Reason;
 import leat.model.finding.Status;
 import leat.model.finding.Subject;
@@ -30,7 +33,7 @@ public final class Trenching {
 
     /** Gives the yard with all planned routes made anew. A route that comes out as it was keeps the size of its pipe. */
     public static Proposal run(Site site, TrenchingParameters parameters, Progress progress) {
-        DigSite dig = DigSite.of(site, parameters);
+        DigSite dig = DigSite.of(site, parameters.choices());
         Yard before = site.yard();
         if (dig.open().isEmpty()) {
             var reason = new Reason(Subject.yard(), "no ground is left in which a trench may run");
@@ -45,7 +48,9 @@ public final class Trenching {
         List<TrenchSegment> trenches = new ArrayList<>(givenTrenches(before));
         SortedSet<SegmentId> taken = new TreeSet<>();
         trenches.forEach(trench -> taken.add(trench.id()));
-        List<TrenchSegment> made = new TrenchCuts(site, water, dig.byHand(), parameters).cut(draft.work(), taken);
+        List<TrenchSegment> made = new TrenchCuts(
+                        dig.byHand(), new PipeLaying(site.rules(), water, parameters.belowPipe()))
+                .cut(draft.work(), taken);
         trenches.addAll(made);
         SortedSet<SegmentId> madeIds =
                 new TreeSet<>(made.stream().map(TrenchSegment::id).toList());

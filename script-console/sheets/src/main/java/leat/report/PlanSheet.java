@@ -138,6 +138,14 @@ final class PlanSheet {
         water.manifolds().forEach(manifold -> points.add(manifold.at()));
         water.bibs().forEach(bib -> points.add(bib.at()));
         water.pipes().forEach(pipe -> points.addAll(pipe.route().points()));
+        yard.power().loads().forEach(load -> points.add(load.at()));
+        yard.power().panels().forEach(panel -> points.add(panel.at()));
+        yard.power()
+                .cables()
+                .forEach(cable -> points.addAll(cable.route().points()));
+        yard.power()
+                .conduits()
+                .forEach(conduit -> points.addAll(conduit.route().points()));
         if (points.isEmpty()) {
             points.add(new Point(0, 0));
             points.add(new Point(1, 1));

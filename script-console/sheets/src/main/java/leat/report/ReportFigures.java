@@ -34,6 +34,15 @@ public record ReportFigures(SortedMap<Id, SortedMap<String, Quantity>> byId, Lis
     /** Precipitation rate of a zone. */
     public static final String RATE = "rate";
 
+    /** Of a circuit with all that it feeds turned on. */
+    public static final String CURRENT = "current";
+
+    /** Of voltage along a circuit to its farthest load, as a share of its voltage. */
+    public static final String DROP = "voltage drop";
+
+    /** Share of a conduit's inside that conductors take. */
+    public static final String FILL = "fill";
+
     public ReportFigures {
         SortedMap<Id, SortedMap<String, Quantity>> copy = new TreeMap<>();
         byId.forEach((id, figures) -> copy.put(id, Collections.unmodifiableSortedMap(new TreeMap<>(figures))));

@@ -34,7 +34,7 @@ final class WaterPlan implements PlanSheet.Content {
         heads.zoneLegend();
         new DevicePainter(board, water).draw();
         yard.terrain().survey().ifPresent(ground::lot);
-        new FindingPainter(board, yard).draw();
+        new FindingPainter(board, yard).draw(finding -> !FindingPainter.isOfPower(finding));
     }
 
     @Override

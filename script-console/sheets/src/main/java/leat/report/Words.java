@@ -7,6 +7,7 @@ import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
+import leat.model.site.Phase;
 
 /** ReportFigures and subjects as a person reads them on paper. */
 final class Words {
@@ -40,6 +41,10 @@ final class Words {
             return named(thing.id()) + (thing.field().isEmpty() ? "" : ", " + thing.field());
         }
         return subject.toString();
+    }
+
+    static Cell when(Phase phase) {
+        return Cell.text(phase == Phase.NOW ? "now" : "later");
     }
 
     /** Names the kind unless the name does so itself: "zone front", but "zone-3". */
