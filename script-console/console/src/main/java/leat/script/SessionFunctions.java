@@ -14,6 +14,7 @@ import leat.calc.assess.PlannerParameters;
 import leat.document.ClimateTable;
 import leat.document.StandingData;
 import leat.document.YardDocument;
+import leat.model.catalog.PriceBook;
 import leat.model.plan.Outline;
 import leat.model.plan.Part;
 import leat.model.plan.Parts;
@@ -143,6 +144,11 @@ public final class SessionFunctions {
     /** Heights of the ground as it will be, from a table of points. */
     public Part finishedLevels(String file) {
         return new PointTable(file, folder.read(file)).levels(true);
+    }
+
+    /** Prices of materials, for {@code budget().prices(...)}; see {@link PriceTable}. */
+    public PriceBook prices(String file) {
+        return PriceTable.read(file, folder.read(file));
     }
 
     /** The climate of a place from a table of its months; see {@link ClimateTable}. */
