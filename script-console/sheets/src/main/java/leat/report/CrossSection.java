@@ -63,7 +63,9 @@ final class CrossSection {
         double bottom = grade + scale.mm(dig.depth().metres());
         canvas.beginItem("trench section " + kind.letter(), names);
         earth(left, right, grade, bottom);
-        things(dig, left, right, grade, kind.trenches().size() == 1);
+        List<double[]> places = things(dig, left, right, grade);
+        double labels = right + EARTH_MM + LABELS_MM;
+        name(dig, places, labels, x + WIDTH_MM - labels, kind.trenches().size() == 1);
         canvas.endItem();
         depth(dig.depth(), left, grade, bottom);
         width(dig.width(), left, right, bottom + EARTH_MM);
@@ -89,9 +91,9 @@ final class CrossSection {
         });
     }
 
-    /** Each layer spread over the width, in the order of laying, and named beside the trench. */
-    private void things(TrenchDig dig, double left, double right, double grade, boolean named) {
-        List<double[]> labels = new ArrayList<>();
+    /** Each layer spread over the width, in the order of laying; answers the middle of each thing. */
+    private List<double[]> things(TrenchDig dig, double left, double right, double grade) {
+        List<double[]> places = new ArrayList<>();
         int from = 0;
         while (from < dig.laid().size()) {
             int to = from;
@@ -106,12 +108,12 @@ final class CrossSection {
                 double radius = scale.mm(laid.outside().metres()) / 2;
                 double centreY = grade + scale.mm(laid.cover().metres()) + radius;
                 thing(laid, at + radius, centreY, radius);
-                labels.add(new double[] {at + radius, centreY});
+                places.add(new double[] {at + radius, centreY});
                 at += 2 * radius + gapMm;
             }
             from = to;
         }
-        name(dig, labels, right + EARTH_MM + LABELS_MM, named);
+        return places;
     }
 
     private static boolean sameLayer(LaidDepth one, LaidDepth other) {
@@ -148,7 +150,7 @@ final class CrossSection {
     }
 
     /** From the top downwards, no two on one line; by name if there is but one trench of the kind. */
-    private void name(TrenchDig dig, List<double[]> places, double x, boolean named) {
+    private void name(TrenchDig dig, List<double[]> places, double x, double widthMm, boolean named) {
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             order.add(i);
@@ -164,12 +166,12 @@ final class CrossSection {
             double y = Math.max(at[1], least);
             least = y + SMALL.leadingMm();
             canvas.shape(PenPath.line(at[0], at[1], x - 0.6, y), Style.line(LineWidth.W013, Palette.DARK_GREY));
-            canvas.text(x, y + SMALL.capitalMm() / 2, label(laid, named), SMALL);
+            canvas.text(x, y + SMALL.capitalMm() / 2, TextBlock.cut(label(laid, named), widthMm, SMALL), SMALL);
         }
     }
 
     private String label(LaidDepth laid, boolean named) {
-        return letter(laid.kind()) + (named ? " " + laid.id().name() : "") + ", cover " + Words.small(laid.cover(), units);
+        return letter(laid.kind()) + ", cover " + Words.small(laid.cover(), units) + (named ? ": " + laid.id().name() : "");
     }
 
     private void depth(Length depth, double left, double grade, double bottom) {
