@@ -23,8 +23,8 @@ const site = yard("Mill Croft").units(METRIC).with(
   existingService("sewer", "SEWER", polyline(at(14, 1.2), at(14, 0.3))).doubt(metres(0.3)),
 
   // The tank is filled from the roofs alone: nothing here is joined to the drinking water of the house.
-  pump("rain pump", at(21, 13.6)).shutOff(bar(4)).duty(litresPerMinute(40), bar(3.4)),
-  pipe("main", polyline(at(21, 13.6), at(20.8, 15))).from("rain pump").series(pe),
+  pump("rain pump", at(21, 13.6)).shutOff(bar(4.2)).duty(litresPerMinute(40), bar(3.6)).lift(metres(1.8)),
+  pipe("main", polyline(at(21, 13.6), at(20.8, 15))).from("rain pump").series(pe).fitted("strainer-1", "check-1"),
   manifold("tank wall", at(20.8, 15)).on("main").spareValves("spare"),
   bib("court", at(19.4, 10.9)).draws(litresPerMinute(18)), bib("kitchen", at(22, 18.8)).draws(litresPerMinute(18)),
 

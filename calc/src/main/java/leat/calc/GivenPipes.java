@@ -18,7 +18,7 @@ public final class GivenPipes {
     private GivenPipes() {}
 
     /**
-     * Pipes that exist, whose route is given, that a backflow preventer stands on or that lie in a given trench; and all
+     * Pipes that exist, whose route is given, that a device is built into or that lie in a given trench; and all
      * that feed one of these, for they would otherwise hang in the air.
      */
     public static SortedSet<PipeId> of(Yard yard) {
@@ -26,7 +26,7 @@ public final class GivenPipes {
         yard.water().pipes().forEach(run -> runs.put(run.id(), run));
         Deque<PipeId> waiting = new ArrayDeque<>();
         runs.values().stream()
-                .filter(run -> run.existing() || !yard.isPlanned(run.id(), Aspect.ROUTE))
+                .filter(run -> run.existing() || !run.fitted().isEmpty() || !yard.isPlanned(run.id(), Aspect.ROUTE))
                 .forEach(run -> waiting.add(run.id()));
         yard.water().backflows().forEach(backflow -> waiting.add(backflow.on()));
         yard.trenches().stream()

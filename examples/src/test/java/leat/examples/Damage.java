@@ -76,7 +76,13 @@ final class Damage {
         }
         Pump pump = (Pump) source;
         return new Pump(
-                pump.id(), pump.at(), half(pump.shutOff()), pump.duty(), half(pump.dutyPressure()), pump.meter());
+                pump.id(),
+                pump.at(),
+                half(pump.shutOff()),
+                pump.duty(),
+                half(pump.dutyPressure()),
+                pump.lift(),
+                pump.meter());
     }
 
     private static Pressure half(Pressure pressure) {

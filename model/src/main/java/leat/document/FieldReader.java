@@ -237,6 +237,11 @@ final class FieldReader {
         return list(name, one -> id(one, maker));
     }
 
+    /** Texts in their order; none when left out. */
+    List<String> texts(String name) {
+        return list(name, FieldReader::text);
+    }
+
     /** Names of things, each with the name of another. */
     <K extends Comparable<? super K>, V> SortedMap<K, V> idsById(
             String name, Function<String, K> key, Function<String, V> value) {

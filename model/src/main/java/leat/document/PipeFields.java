@@ -27,20 +27,22 @@ final class PipeFields {
                 .route("route", pipe.route())
                 .text("series", pipe.series())
                 .text("size", pipe.size())
+                .list("fitted", pipe.fitted())
                 .flag("existing", pipe.existing())
                 .word("phase", pipe.phase(), Phase.NOW)
                 .fields();
     }
 
     PipeRun read(Json json) {
-        FieldReader in =
-                FieldReader.of(json, "pipe", places, "id", "from", "route", "series", "size", "existing", "phase");
+        FieldReader in = FieldReader.of(
+                json, "pipe", places, "id", "from", "route", "series", "size", "fitted", "existing", "phase");
         return in.named(() -> new PipeRun(
                 in.id("id", PipeId::new),
                 in.object("from", this::from),
                 in.route("route"),
                 in.text("series"),
                 in.optionalText("size"),
+                in.texts("fitted"),
                 in.flag("existing"),
                 in.word("phase", Phase.class, Phase.NOW)));
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import leat.model.id.SourceId;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.Flow;
+import leat.model.quantity.Length;
 import leat.model.quantity.Pressure;
 import leat.model.quantity.UnitSystem;
 import leat.model.water.FlowTest;
@@ -39,6 +40,9 @@ final class SourceFields {
                     .quantity("shutOff", pump.shutOff())
                     .quantity("duty", pump.duty())
                     .quantity("dutyPressure", pump.dutyPressure());
+            if (pump.lift().metres() != 0) {
+                out.quantity("lift", pump.lift());
+            }
         } else if (source instanceof Tank tank) {
             out.word("kind", Kind.TANK).point("at", tank.at()).quantity("waterLevel", tank.waterLevel());
         } else {
@@ -75,8 +79,8 @@ final class SourceFields {
     }
 
     private Pump pump(Json json) {
-        FieldReader in =
-                FieldReader.of(json, "pump", places, "id", "kind", "at", "shutOff", "duty", "dutyPressure", "meter");
+        FieldReader in = FieldReader.of(
+                json, "pump", places, "id", "kind", "at", "shutOff", "duty", "dutyPressure", "lift", "meter");
         SourceId id = in.id("id", SourceId::new);
         in.knownAs("source " + id);
         return in.named(() -> new Pump(
@@ -85,6 +89,7 @@ final class SourceFields {
                 pressure(in, "shutOff"),
                 in.quantity("duty", Dimension.FLOW, Flow.class),
                 pressure(in, "dutyPressure"),
+                in.has("lift") ? in.length("lift") : Length.ZERO,
                 in.optionalText("meter")));
     }
 

@@ -97,6 +97,7 @@ final class RandomWater {
                 pressure,
                 random.flow(),
                 pressure.times(0.6),
+                random.coin() ? Length.ZERO : random.length(),
                 random.maybe(random::name));
     }
 
@@ -115,6 +116,7 @@ final class RandomWater {
                     random.route(),
                     random.name(),
                     random.maybe(() -> "3/4 in"),
+                    random.list(j -> random.name()),
                     random.coin(),
                     random.any(Phase.class)));
         }

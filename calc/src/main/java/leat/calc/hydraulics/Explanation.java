@@ -19,6 +19,8 @@ import leat.model.quantity.Pressure;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
 import leat.model.water.Head;
+import leat.model.water.Pump;
+import leat.model.water.Source;
 
 /** Writes the ledger of a place: the pressure at the source, each loss on the way, the rise, and what is left. */
 final class Explanation {
@@ -59,16 +61,21 @@ final class Explanation {
         }
         Collections.reverse(way);
         List<Step> steps = new ArrayList<>();
-        steps.add(new Step(
-                "pressure at source " + path.source().id().name() + " at rest",
-                "as stated",
-                List.of(),
-                path.source().staticPressure(),
-                new Citation("the yard", Standing.STATED)));
+        steps.add(atRest(path.source()));
         way.stream().filter(here -> isWorthALine(path.link(here))).forEach(here -> steps.add(loss(here)));
         steps.add(rise(place));
         steps.add(new Step("pressure that is left", "sum", List.of(), path.pressure(place), SUM));
         return steps;
+    }
+
+    private static Step atRest(Source source) {
+        String text = "pressure at source " + source.id().name() + " at rest";
+        var stated = new Citation("the yard", Standing.STATED);
+        if (source instanceof Pump pump && pump.lift().metres() != 0) {
+            List<Step.Input> inputs = List.of(input("shut-off", pump.shutOff()), input("lift", pump.lift()));
+            return new Step(text, "shut-off - lift · 999.1 kg/m³ · g", inputs, source.staticPressure(), stated);
+        }
+        return new Step(text, "as stated", List.of(), source.staticPressure(), stated);
     }
 
     private static boolean isWorthALine(Link link) {
@@ -94,7 +101,10 @@ final class Explanation {
     }
 
     private static boolean isDeviceAlone(Link link) {
-        return link.kind() == Link.Kind.METER || link.kind() == Link.Kind.BACKFLOW || link.kind() == Link.Kind.VALVE;
+        return switch (link.kind()) {
+            case METER, BACKFLOW, FITTED, VALVE -> true;
+            case SOURCE, PIPE, HEAD -> false;
+        };
     }
 
     /** The device's law in the units in which makers state it: k is in kPa per (L/s)^n. */
@@ -112,6 +122,7 @@ final class Explanation {
             case SOURCE -> "fall at source " + of + " while the water is drawn";
             case METER -> "meter of source " + of;
             case BACKFLOW -> "backflow preventer " + of;
+            case FITTED -> "device at the inlet of pipe " + of;
             case PIPE -> "friction and fittings in pipe " + of;
             case VALVE -> "zone valve " + of;
             case HEAD -> "swing joint of head " + of;
@@ -121,7 +132,7 @@ final class Explanation {
     private String formula(Link link) {
         return switch (link.kind()) {
             case SOURCE -> SourceLaw.formula(path.source());
-            case METER, BACKFLOW, VALVE -> "p0 + k · Q^n";
+            case METER, BACKFLOW, FITTED, VALVE -> "p0 + k · Q^n";
             case PIPE -> "10.67 · L · Q^1.852 / (C^1.852 · d^4.8704) + K · v²/(2g)";
             case HEAD -> "K · v²/(2g)";
         };

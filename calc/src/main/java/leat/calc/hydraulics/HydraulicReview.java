@@ -21,6 +21,7 @@ import leat.model.quantity.Ratio;
 import leat.model.quantity.Velocity;
 import leat.model.water.Mains;
 import leat.model.water.PipeFeeds;
+import leat.model.water.Pump;
 import leat.model.water.Source;
 import leat.model.water.WaterSystem;
 
@@ -67,6 +68,9 @@ final class HydraulicReview {
                 source.id(),
                 source.staticPressure(),
                 "fit a pressure reducing valve; the water supplier decides");
+        if (source instanceof Pump pump) {
+            hold("source.lift", source.id(), pump.lift(), "set the pump lower, or into the water");
+        }
     }
 
     private void checkZone(ZoneId id, ZoneRun run) {

@@ -38,6 +38,7 @@ record Link(
         SOURCE,
         METER,
         BACKFLOW,
+        FITTED,
         PIPE,
         VALVE,
         HEAD

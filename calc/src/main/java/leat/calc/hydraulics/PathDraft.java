@@ -87,6 +87,15 @@ final class PathDraft {
         return end();
     }
 
+    /** The devices at the inlet of a run; returns the place behind them. */
+    int fitted(PipeRun run, int behind) {
+        int place = behind;
+        for (String key : run.fitted()) {
+            place = device(Link.Kind.FITTED, run.id(), key, place);
+        }
+        return place;
+    }
+
     /**
      * Lays a run as far as its last branch.
      *

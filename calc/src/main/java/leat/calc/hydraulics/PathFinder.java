@@ -113,6 +113,7 @@ final class PathFinder {
                     place = draft.device(Link.Kind.BACKFLOW, backflow.id(), backflow.device(), place);
                 }
             }
+            place = draft.fitted(run, place);
             draft.run(run, place, entry, new TreeSet<>(Set.of(stationM)));
             place = draft.placeAt(run.id(), stationM);
             entry = i + 1 < main.size() ? draft.entry(run, stationM, main.get(i + 1)) : 0;
@@ -154,6 +155,7 @@ final class PathFinder {
                 behind = draft.placeAt(id, stationM);
                 entry = draft.entry(upstream, stationM, run);
             }
+            behind = draft.fitted(run, behind);
             draft.run(run, behind, entry, branches.getOrDefault(run.id(), Collections.emptySortedSet()));
         }
         for (var stands : lateral.heads().entrySet()) {

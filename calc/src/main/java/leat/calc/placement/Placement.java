@@ -1,10 +1,13 @@
 package leat.calc.placement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import leat.calc.HeadPhases;
 import leat.calc.Progress;
 import leat.calc.Proposal;
 import leat.calc.placement.internal.Found;
+import leat.calc.placement.internal.Lattice;
 import leat.calc.placement.internal.Offer;
 import leat.calc.placement.internal.Search;
 import leat.model.catalog.HeadFamily;
@@ -19,6 +22,7 @@ import leat.model.plan.Aspect;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.Count;
+import leat.model.quantity.UnitSystem;
 import leat.model.site.Surface;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
@@ -30,8 +34,8 @@ public final class Placement {
     private Placement() {}
 
     /**
-     * Goes through the surfaces by name; heads placed on one count for the next where they reach it. A surface that given
-     * heads reach already gets none. Where full reach cannot be had, gives the best it found and a reason.
+     * Goes through the surfaces by name, those of later last; heads placed on one count for the next where they reach it,
+     * but heads of later count for nothing of now. A surface that given heads reach already gets none. Where full reach cannot be had, gives the best it found and a reason.
      *
      * @throws InvalidValueException if a family is unknown or neither rotor nor spray
      */
@@ -53,10 +57,12 @@ public final class Placement {
                 stopped = true;
                 break;
             }
-            SurfacePlot plot = SurfacePlot.of(site, parameters, surface, heads, farthestM(offers));
+            SurfacePlot plot =
+                    SurfacePlot.of(site, parameters, surface, counting(heads, surface, yard), farthestM(offers));
             double reserve = parameters.reserve().value();
             int effort = (int) parameters.effort().value();
-            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped).run(offers);
+            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped)
+                    .run(offers, lattice(yard));
             List<Head> made = MadeHeads.of(surface, found, heads);
             heads.addAll(made);
             made.forEach(head -> placed.add(head.id()));
@@ -76,10 +82,22 @@ public final class Placement {
         return new Proposal(HeadReplacement.in(yard, heads, placed), status, bounds, reasons);
     }
 
+    /** A tenth of a foot or five centimetres. */
+    private static Lattice lattice(Yard yard) {
+        return yard.units() == UnitSystem.US ? new Lattice(0.3048, 10) : new Lattice(1, 20);
+    }
+
+    private static List<Head> counting(List<Head> heads, Surface surface, Yard yard) {
+        return heads.stream()
+                .filter(head -> HeadPhases.of(head, yard).compareTo(surface.phase()) <= 0)
+                .toList();
+    }
+
     private static List<Surface> wantingHeads(Yard yard) {
         return yard.terrain().surfaces().stream()
                 .filter(surface -> surface.watering() == Watering.HEADS)
                 .filter(surface -> surface.kind() == SurfaceKind.LAWN || surface.kind() == SurfaceKind.BED)
+                .sorted(Comparator.comparing(Surface::phase)) // keeps the order of names within a phase
                 .toList();
     }
 

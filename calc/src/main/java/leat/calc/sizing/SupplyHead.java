@@ -43,7 +43,13 @@ final class SupplyHead {
             return Optional.empty();
         }
         Pressure left = source.get().pressureAt(flow);
-        List<PipeId> path = feeds.pathTo(pipe).stream().map(PipeRun::id).toList();
+        List<PipeRun> runs = feeds.pathTo(pipe);
+        List<PipeId> path = runs.stream().map(PipeRun::id).toList();
+        for (PipeRun run : runs) {
+            for (String key : run.fitted()) {
+                left = left.minus(loss(key, flow));
+            }
+        }
         for (BackflowPreventer backflow : site.yard().water().backflows()) {
             if (path.contains(backflow.on())) {
                 left = left.minus(loss(backflow.device(), flow));

@@ -50,6 +50,7 @@ final class SupplyCheck {
         water.manifolds().forEach(this::checkManifold);
         water.zones().forEach(this::checkZone);
         water.bibs().forEach(this::checkBib);
+        findings.addAll(new CrossConnections(site, feeds).findings());
         return new SupplyResult(waters, findings);
     }
 
@@ -120,6 +121,13 @@ final class SupplyCheck {
         boolean drinking = bib.on().map(on -> waters.get(on) == Water.DRINKING).orElse(false);
         if (drinking && !bib.vacuumBreaker()) {
             find("water.bib", bib.id(), ONE, "fit a hose connection vacuum breaker");
+        }
+        if (bib.on().map(on -> waters.get(on) == Water.NON_DRINKING).orElse(false)) {
+            find(
+                    "water.bib.sign",
+                    bib.id(),
+                    ONE,
+                    "put a sign on it, and fit a tap that needs a key where children play");
         }
     }
 

@@ -58,6 +58,7 @@ final class WaterGoods {
         water.manifolds().forEach(this::manifold);
         water.bibs().forEach(this::bib);
         water.backflows().forEach(this::backflow);
+        water.pipes().filter(run -> !run.existing()).forEach(this::fitted);
     }
 
     private void head(Head head) {
@@ -174,6 +175,26 @@ final class WaterGoods {
         if (on != null && !on.existing()) {
             Device device = site.catalog().device(backflow.device());
             one(on.phase(), MaterialKind.BACKFLOW, key(device), device.title(), Subject.of(backflow.id()));
+        }
+    }
+
+    private void fitted(PipeRun run) {
+        for (String key : run.fitted()) {
+            Device device = site.catalog().device(key);
+            Subject subject = Subject.of(run.id());
+            one(run.phase(), MaterialKind.VALVE, key(device), device.title(), subject);
+            connect(
+                    run.phase(),
+                    run,
+                    device,
+                    subject,
+                    "inlet of " + device.kind().label());
+            connect(
+                    run.phase(),
+                    run,
+                    device,
+                    subject,
+                    "outlet of " + device.kind().label());
         }
     }
 

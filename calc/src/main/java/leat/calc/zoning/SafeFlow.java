@@ -109,6 +109,7 @@ record SafeFlow(Optional<Flow> flow, List<Reason> reasons) {
             Manifold manifold, List<PipeRun> path, Site site, ZoningParameters parameters, List<Flow> limits) {
         List<PipeId> ids = path.stream().map(PipeRun::id).toList();
         List<String> keys = new ArrayList<>();
+        path.forEach(run -> keys.addAll(run.fitted()));
         site.yard().water().backflows().stream()
                 .filter(one -> ids.contains(one.on()))
                 .forEach(one -> keys.add(one.device()));

@@ -154,6 +154,66 @@ class SupplyTest {
     }
 
     @Test
+    void aBibOnRainWaterNeedsASign() {
+        Part well = pump("street", at(0, 0)).shutOff(psi(60)).duty(Flow.gpm(10), psi(45));
+        found(List.of("water.bib.sign hose bib tap"), well, SERVICE, MAIN, BOX, HEAD, ZONE, LATERAL, TAP);
+    }
+
+    @Test
+    void rainWaterLedToTheBibOfTheMainsIsFound() {
+        Part well = pump("well", at(10, 20)).shutOff(psi(60)).duty(Flow.gpm(10), psi(45));
+        PipePart rain = pipe("rain", polyline(at(10, 20), at(10, 0)))
+                .from("well")
+                .series(PVC)
+                .size("1 in");
+        found(
+                List.of("water.joined pipe rain"),
+                STREET,
+                SERVICE,
+                MAIN,
+                GUARD,
+                BOX,
+                HEAD,
+                ZONE,
+                LATERAL,
+                TAP,
+                well,
+                rain);
+    }
+
+    @Test
+    void mainsLedToThePumpAreFound() {
+        Part well = pump("well", at(10, 20)).shutOff(psi(60)).duty(Flow.gpm(10), psi(45));
+        PipePart filling = pipe("filling", polyline(at(10, 0), at(10, 20)))
+                .from("service")
+                .series(PVC)
+                .size("1 in");
+        found(
+                List.of("water.joined pipe filling"),
+                STREET,
+                SERVICE,
+                MAIN,
+                GUARD,
+                BOX,
+                HEAD,
+                ZONE,
+                LATERAL,
+                TAP,
+                well,
+                filling);
+    }
+
+    @Test
+    void pipesOfTwoWatersMayLieInOneTrench() {
+        Part well = pump("well", at(0, 1)).shutOff(psi(60)).duty(Flow.gpm(10), psi(45));
+        PipePart rain = pipe("rain", polyline(at(0, 1), at(0, 0), at(20, 0), at(25, 0)))
+                .from("well")
+                .series(PVC)
+                .size("1 in");
+        found(List.of(), STREET, SERVICE, MAIN, GUARD, BOX, HEAD, ZONE, LATERAL, TAP, well, rain);
+    }
+
+    @Test
     void eachPipeKnowsItsWater() {
         SupplyResult result = of(group(STREET, SERVICE, MAIN, GUARD, BOX, HEAD, ZONE, LATERAL, TAP));
         assertEquals(Water.DRINKING, result.water().get(new PipeId("service")));

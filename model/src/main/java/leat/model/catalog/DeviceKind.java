@@ -29,6 +29,11 @@ public enum DeviceKind {
         return label;
     }
 
+    /** Whether it is built into the inlet of a pipe and keeps no water from flowing back that must not. */
+    public boolean isFitted() {
+        return this == STRAINER || this == CHECK_VALVE || this == MASTER_VALVE || this == FLOW_SENSOR;
+    }
+
     public boolean isBackflowPreventer() {
         return this == PRESSURE_VACUUM_BREAKER
                 || this == REDUCED_PRESSURE

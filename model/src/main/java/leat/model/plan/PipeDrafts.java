@@ -32,6 +32,7 @@ final class PipeDrafts {
             Polyline route,
             String series,
             Optional<String> size,
+            List<String> fitted,
             boolean existing,
             Phase phase,
             Optional<String> to) {}
@@ -169,6 +170,13 @@ final class PipeDrafts {
     private PipeRun run(Draft draft) {
         UpstreamId from = fedBy.getOrDefault(draft.id(), new SourceId(draft.from()));
         return new PipeRun(
-                draft.id(), from, draft.route(), draft.series(), draft.size(), draft.existing(), draft.phase());
+                draft.id(),
+                from,
+                draft.route(),
+                draft.series(),
+                draft.size(),
+                draft.fitted(),
+                draft.existing(),
+                draft.phase());
     }
 }

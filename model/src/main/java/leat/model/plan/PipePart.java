@@ -1,10 +1,13 @@
 package leat.model.plan;
 
+import java.util.List;
 import leat.model.id.PipeId;
 import leat.model.site.Phase;
 
 /** A run of pipe, of the main or of a lateral, as what feeds it says. */
 public final class PipePart extends Part {
+
+    private record Fitted(List<String> devices) {}
 
     private final String name;
     private final Path route;
@@ -29,6 +32,11 @@ public final class PipePart extends Part {
     /** Trade size, such as {@code 3/4 in}; left out, it is planned. */
     public PipePart size(String size) {
         return set("size", size);
+    }
+
+    /** Catalogue keys of strainers, check valves and the like at its inlet, in the direction of the flow. */
+    public PipePart fitted(String... devices) {
+        return set("fitted", new Fitted(List.of(devices)));
     }
 
     /** It lies there already. */
@@ -59,6 +67,8 @@ public final class PipePart extends Part {
                             route.in(draft.units(), "pipe " + name),
                             fields.get("series", String.class),
                             fields.find("size", String.class),
+                            fields.get("fitted", new Fitted(List.of()), Fitted.class)
+                                    .devices(),
                             fields.get("existing", false, Boolean.class),
                             fields.get("phase", Phase.NOW, Phase.class),
                             fields.find("to", String.class)));

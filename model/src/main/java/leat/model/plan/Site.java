@@ -75,6 +75,16 @@ public record Site(Yard yard, Catalog catalog, Rules rules) {
         String thing = "pipe " + pipe.id();
         named(thing, () -> catalog.series(pipe.series()));
         pipe.tradeSize().ifPresent(size -> named(thing, () -> catalog.pipe(size)));
+        for (String key : pipe.fitted()) {
+            Device device = named(thing, () -> catalog.device(key));
+            if (!device.kind().isFitted()) {
+                throw new InvalidValueException(
+                        thing,
+                        "fitted",
+                        quoted(key, device),
+                        "the key of a strainer, a check valve, a master valve or a flow sensor");
+            }
+        }
     }
 
     private static void checkDevice(String thing, String key, Catalog catalog, DeviceKind wanted) {

@@ -52,6 +52,11 @@ public final class SourcePart extends Part {
         return set("duty", flow).set("dutyPressure", pressure);
     }
 
+    /** Of a pump: how far the lowest water that it draws lies below it; its pressures are then what it adds. */
+    public SourcePart lift(Length height) {
+        return set("lift", height);
+    }
+
     /** Of a tank: least height of the water above the outlet. */
     public SourcePart waterLevel(Length height) {
         return set("waterLevel", height);
@@ -80,11 +85,13 @@ public final class SourcePart extends Part {
                 }
             }
             case PUMP -> {
-                draft.only("pump " + name, fields, "shutOff", "duty", "dutyPressure", "meter");
+                draft.only("pump " + name, fields, "shutOff", "duty", "dutyPressure", "lift", "meter");
                 if (draft.has("pump", name, fields, "shutOff", "duty")) {
                     Pressure shutOff = fields.get("shutOff", Pressure.class);
                     Flow duty = fields.get("duty", Flow.class);
-                    draft.source(new Pump(id, point, shutOff, duty, fields.get("dutyPressure", Pressure.class), meter));
+                    Pressure there = fields.get("dutyPressure", Pressure.class);
+                    Length lift = fields.get("lift", Length.ZERO, Length.class);
+                    draft.source(new Pump(id, point, shutOff, duty, there, lift, meter));
                 }
             }
             case TANK -> {

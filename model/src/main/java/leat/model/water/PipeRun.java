@@ -1,5 +1,6 @@
 package leat.model.water;
 
+import java.util.List;
 import java.util.Optional;
 import leat.model.fault.InvalidValueException;
 import leat.model.fault.Require;
@@ -16,6 +17,7 @@ import leat.model.site.Phase;
  * @param route    from the upstream to the downstream end
  * @param series   of the catalogue of pipes
  * @param size     trade size; empty while it is still to be chosen
+ * @param fitted   catalogue keys of strainers, check valves and the like at its inlet, in the direction of the flow
  * @param existing lies there already
  */
 public record PipeRun(
@@ -24,6 +26,7 @@ public record PipeRun(
         Polyline route,
         String series,
         Optional<String> size,
+        List<String> fitted,
         boolean existing,
         Phase phase) {
 
@@ -35,10 +38,24 @@ public record PipeRun(
         Require.name(thing, "series", series);
         Require.present(thing, "size", size);
         size.ifPresent(one -> Require.name(thing, "size", one));
+        fitted = Require.entries(thing, "fitted", fitted);
+        fitted.forEach(key -> Require.name(thing, "fitted", key));
         Require.present(thing, "phase", phase);
         if (from.equals(id)) {
             throw new InvalidValueException(thing, "from", "itself", "another pipe, a source or a valve");
         }
+    }
+
+    /** A run with nothing at its inlet. */
+    public PipeRun(
+            PipeId id,
+            UpstreamId from,
+            Polyline route,
+            String series,
+            Optional<String> size,
+            boolean existing,
+            Phase phase) {
+        this(id, from, route, series, size, List.of(), existing, phase);
     }
 
     /** Empty while the size is still to be chosen. */
@@ -47,11 +64,11 @@ public record PipeRun(
     }
 
     public PipeRun withSize(String newSize) {
-        return new PipeRun(id, from, route, series, Optional.of(newSize), existing, phase);
+        return new PipeRun(id, from, route, series, Optional.of(newSize), fitted, existing, phase);
     }
 
     /** The same run before its size was chosen. */
     public PipeRun withoutSize() {
-        return new PipeRun(id, from, route, series, Optional.empty(), existing, phase);
+        return new PipeRun(id, from, route, series, Optional.empty(), fitted, existing, phase);
     }
 }

@@ -16,7 +16,7 @@ import leat.model.quantity.Pressure;
 public record Tank(SourceId id, Point at, Length waterLevel, Optional<String> meter) implements Source {
 
     /** Weight of a cubic metre of water at 15 °C: 999.1 kg/m³ times standard gravity. */
-    private static final double PASCALS_PER_METRE = 999.1 * 9.80665;
+    static final double PASCALS_PER_METRE = 999.1 * 9.80665;
 
     public Tank {
         Require.present("tank", "id", id);

@@ -71,6 +71,24 @@ class SourceCurveTest {
         assertEquals(pump.shutOff(), pump.staticPressure());
     }
 
+    /** Source: a cubic metre of water at 15 °C weighs 999.1 kg times standard gravity: 9.798 kPa for each metre. */
+    @Tag("reference")
+    @Test
+    void whatIsLiftedIsLostAtTheOutlet() {
+        Pump flat = pump(400, 40, 300);
+        var lifting = new Pump(
+                flat.id(),
+                flat.at(),
+                flat.shutOff(),
+                flat.duty(),
+                flat.dutyPressure(),
+                Length.metres(2),
+                Optional.empty());
+        assertEquals(400 - 19.596, lifting.staticPressure().inKilopascals(), 0.001);
+        assertEquals(300 - 19.596, lifting.pressureAt(flat.duty()).inKilopascals(), 0.001);
+        assertEquals(flat.staticPressure(), flat.shutOff());
+    }
+
     private static void neverRises(Source source) {
         assertEquals(source.staticPressure(), source.pressureAt(Flow.ZERO));
         assertEquals(source.staticPressure(), source.pressureAt(Flow.gpm(-3)), "water that runs back changes nothing");

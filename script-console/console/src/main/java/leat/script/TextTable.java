@@ -1,7 +1,6 @@
 package leat.script;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -58,19 +57,12 @@ final class TextTable {
     /** A line for each pair, the second parts beginning together. */
     static String pairs(List<List<String>> pairs) {
         int width = pairs.stream().mapToInt(pair -> pair.get(0).length()).max().orElse(0);
-        return String.join(
-                "\n",
-                pairs.stream()
-                        .map(pair -> pair.get(0)
-                                + " ".repeat(width - pair.get(0).length())
-                                + GAP
-                                + String.join(
-                                        "\n" + " ".repeat(width) + GAP,
-                                        pair.get(1).split("\n")))
-                        .toList());
-    }
-
-    static List<String> blanks(int count) {
-        return new ArrayList<>(Collections.nCopies(count, ""));
+        String margin = " ".repeat(width) + GAP;
+        List<String> lines = new ArrayList<>();
+        for (List<String> pair : pairs) {
+            String space = " ".repeat(width - pair.get(0).length()) + GAP;
+            lines.add((pair.get(0) + space + pair.get(1).replace("\n", "\n" + margin)).stripTrailing());
+        }
+        return String.join("\n", lines);
     }
 }

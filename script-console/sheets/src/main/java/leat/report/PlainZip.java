@@ -39,7 +39,7 @@ final class PlainZip {
             for (int i = 0; i < entries; i++) {
                 int nameLength = in.getShort(at + 28);
                 String name = new String(packed, at + ENTRY_LENGTH, nameLength, StandardCharsets.UTF_8);
-                byte[] content = content(in, at);
+                byte[] content = content(packed, in, at);
                 write(out, name, name.equals("docProps/core.xml") ? undated(content) : content);
                 at += ENTRY_LENGTH + nameLength + in.getShort(at + 30) + in.getShort(at + 32);
             }
@@ -47,14 +47,14 @@ final class PlainZip {
         return bytes.toByteArray();
     }
 
-    private static byte[] content(ByteBuffer in, int entry) throws IOException {
+    private static byte[] content(byte[] packed, ByteBuffer in, int entry) throws IOException {
         int packedLength = in.getInt(entry + 20);
         byte[] content = new byte[in.getInt(entry + 24)];
         int local = in.getInt(entry + 42);
         int from = local + LOCAL_LENGTH + in.getShort(local + 26) + in.getShort(local + 28);
         Inflater inflater = new Inflater(true);
         try {
-            inflater.setInput(in.array(), from, packedLength);
+            inflater.setInput(packed, from, packedLength);
             int length = inflater.inflate(content);
             if (length != content.length) {
                 throw new IOException("an entry has " + length + " bytes; it must have " + content.length);

@@ -82,8 +82,57 @@ final class Border {
         return station;
     }
 
+    boolean has(double station) {
+        return station >= firstStation && station < firstStation + lengthM();
+    }
+
+    double firstStation() {
+        return firstStation;
+    }
+
+    double endStation() {
+        return firstStation + lengthM();
+    }
+
+    /** Where the side on which a station lies begins. */
+    double cornerBefore(double station) {
+        double before = firstStation;
+        for (int corner = 0; corner < corners() && before + sideM(corner) <= station; corner++) {
+            before += sideM(corner);
+        }
+        return before;
+    }
+
+    /** How far along the border the corners that turn by more than {@code cornerDeg} lie, rising; at least one. */
+    double[] cornerStations(double cornerDeg) {
+        return marked(cornerDeg).stream()
+                .mapToDouble(corner -> stationAt(corner, 0))
+                .toArray();
+    }
+
+    /** The spot so far along the border; {@link #has} that station. */
+    Spot at(double station) {
+        double left = station - firstStation;
+        int corner = 0;
+        while (corner < corners() - 1 && left >= sideM(corner)) {
+            left -= sideM(corner++);
+        }
+        return left < 1e-6 ? atCorner(corner) : onSide(corner, left);
+    }
+
     /** Spots at the corners that turn by more than {@code cornerDeg}, and evenly between them, at most {@code mostM} apart. */
     List<Spot> spots(double cornerDeg, double mostM) {
+        List<Integer> marked = marked(cornerDeg);
+        List<Spot> spots = new ArrayList<>();
+        for (int i = 0; i < marked.size(); i++) {
+            int from = marked.get(i);
+            int to = i + 1 < marked.size() ? marked.get(i + 1) : marked.get(0) + corners();
+            addChain(spots, from, to, mostM);
+        }
+        return spots;
+    }
+
+    private List<Integer> marked(double cornerDeg) {
         List<Integer> marked = new ArrayList<>();
         for (int corner = 0; corner < corners(); corner++) {
             double turn = sideBearing(corner) - sideBearing(corner - 1);
@@ -94,13 +143,7 @@ final class Border {
         if (marked.isEmpty()) {
             marked.add(0);
         }
-        List<Spot> spots = new ArrayList<>();
-        for (int i = 0; i < marked.size(); i++) {
-            int from = marked.get(i);
-            int to = i + 1 < marked.size() ? marked.get(i + 1) : marked.get(0) + corners();
-            addChain(spots, from, to, mostM);
-        }
-        return spots;
+        return marked;
     }
 
     /** The first corner and evenly spaced spots up to before the last. */

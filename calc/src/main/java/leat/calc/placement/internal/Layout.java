@@ -96,17 +96,34 @@ final class Layout {
      * @param except index of a chosen head that is left out of account, or -1 for none
      */
     boolean isFree(Candidate candidate, int except) {
+        return nearestM(candidate, except) >= LEAST_APART_M;
+    }
+
+    /** How far the nearest head is, given or chosen; infinite if there is none. */
+    double nearestM(Candidate candidate, int except) {
+        double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < givenCount + chosen.size(); i++) {
-            boolean counts = except < 0 || i != givenCount + except;
-            if (counts
-                    && Math.hypot(
-                                    heads.xM(i) - candidate.spot().xM(),
-                                    heads.yM(i) - candidate.spot().yM())
-                            < LEAST_APART_M) {
-                return false;
+            if (except < 0 || i != givenCount + except) {
+                double eastM = heads.xM(i) - candidate.spot().xM();
+                double northM = heads.yM(i) - candidate.spot().yM();
+                nearest = Math.min(nearest, Math.hypot(eastM, northM));
             }
         }
-        return true;
+        return nearest;
+    }
+
+    /** How much chosen heads crowd each other: 0 when all stand a throw apart, rising with the square of what is missing. */
+    double crowding() {
+        double sum = 0;
+        for (int i = 0; i < chosen.size(); i++) {
+            Candidate one = chosen.get(i);
+            for (int j = 0; j < i; j++) {
+                double throwM = Math.max(one.radiusM(), chosen.get(j).radiusM());
+                double close = Math.max(0, 1 - one.awayM(chosen.get(j)) / throwM);
+                sum += 2 * close * close;
+            }
+        }
+        return sum / Math.max(1, chosen.size());
     }
 
     void add(Candidate candidate) {

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Chooses few heads that reach every cell of a plot as often as wanted. Each family in turn: heads a throw apart, more where
  * reaches are missing, fewer where one can be spared. The best two are then improved by moving, sparing and merging heads.
- * What no single family reaches, the others may fill.
+ * What no single family reaches, the others may fill. At last the heads are spread evenly.
  */
 public final class Search {
 
@@ -54,10 +54,18 @@ public final class Search {
         spots = new Spots(plot);
     }
 
-    public Found run(List<Offer> offers) {
+    /** @param lattice places of heads are rounded to it where no reach is lost */
+    public Found run(List<Offer> offers, Lattice lattice) {
+        List<Offer> left = new ArrayList<>();
+        Layout best = choose(offers, left);
+        new Evening(plot, spots, reserveRatio, best, lattice, effort, this::stops).run();
+        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(left), cutShort);
+    }
+
+    /** @param left gets the families that were not tried */
+    Layout choose(List<Offer> offers, List<Offer> left) {
         List<Offer> farFirst = new ArrayList<>(offers);
         farFirst.sort(Comparator.comparingDouble(Offer::radiusM).reversed().thenComparingInt(Offer::rank));
-        List<Offer> left = new ArrayList<>();
         for (Offer offer : farFirst) {
             if (!trials.isEmpty() && (stops() || isHopeless(offer))) {
                 left.add(offer);
@@ -82,7 +90,7 @@ public final class Search {
             }
         }
         spare(best);
-        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(left), cutShort);
+        return best;
     }
 
     private static int compare(Trial a, Trial b) {

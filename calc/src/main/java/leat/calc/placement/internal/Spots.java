@@ -1,14 +1,16 @@
 package leat.calc.placement.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import leat.calc.internal.cells.Segments;
 
 /** Spots for heads: at corners and along the sides first, then in rows across the surface. */
 final class Spots {
 
     /** Where the border turns by more than this, a head stands at the corner. */
-    private static final double CORNER_DEG = 30;
+    static final double CORNER_DEG = 30;
 
     private final Plot plot;
     private final List<Border> borders = new ArrayList<>();
@@ -45,6 +47,39 @@ final class Spots {
         }
         addRows(spots, stepM, stepM, 0.6 * stepM);
         return spots;
+    }
+
+    /** The border that a spot stands on. */
+    Optional<Border> borderOf(Spot spot) {
+        return spot.sideDeg().length == 0
+                ? Optional.empty()
+                : borders.stream().filter(border -> border.has(spot.station())).findFirst();
+    }
+
+    /** Corners near a spot on the border that is none; the place on the border near a spot off it. The nearest first. */
+    List<Spot> attracting(Spot from, double nearM) {
+        List<Spot> near = new ArrayList<>();
+        Optional<Border> border = borderOf(from);
+        if (border.isPresent()) {
+            for (double corner : border.get().cornerStations(CORNER_DEG)) {
+                near.add(border.get().at(corner));
+            }
+        } else {
+            borders.stream()
+                    .filter(one -> one.has(from.station()))
+                    .map(one -> one.at(from.station()))
+                    .forEach(near::add);
+        }
+        near.removeIf(to -> from.awayM(to) > nearM || to.station() == from.station() && border.isPresent());
+        near.sort(Comparator.comparingDouble(from::awayM));
+        return near;
+    }
+
+    /** A spot off the border; empty if it lies outside the surface. */
+    Optional<Spot> inner(double xM, double yM) {
+        return plot.isTarget(xM, yM)
+                ? Optional.of(new Spot(xM, yM, new double[0], nearestStation(xM, yM)))
+                : Optional.empty();
     }
 
     private static boolean isApart(Spot spot, List<Spot> others, double leastM) {
