@@ -50,8 +50,10 @@ final class Browser implements AutoCloseable {
                 "--disable-component-update",
                 "--disable-sync",
                 "--no-first-run",
+                // Or else a click would hit what glides past.
+                "--force-prefers-reduced-motion",
                 "--window-size=1400,1000",
-                "--user-data-dir=" + freshFolder());
+                "--user-data-dir=" + freshFolder().toAbsolutePath());
         options.setExperimentalOption("prefs", preferences);
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.ALL);
@@ -75,7 +77,7 @@ final class Browser implements AutoCloseable {
 
     private static Path freshFolder() {
         try {
-            return Files.createTempDirectory("leat-browser");
+            return Files.createTempDirectory(Files.createDirectories(Path.of("target", "browser")), "profile");
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

@@ -25,8 +25,10 @@ import leat.model.quantity.UnitSystem;
 /** Draws one trench cut across, to scale, with its width, its depth and the cover of what lies in it. */
 final class CrossSection {
 
-    /** Room that one takes, whatever it shows. */
-    static final double WIDTH_MM = 78;
+    private static final double DIMENSION_MM = 16;
+
+    /** For names and covers beside the trench. */
+    private static final double NAMES_MM = 50;
 
     private static final double TITLE_MM = 13;
     private static final double FOOT_MM = 8;
@@ -47,6 +49,11 @@ final class CrossSection {
         this.units = units;
     }
 
+    /** Room that one takes. */
+    static double widthMm(TrenchKind kind, Scale scale) {
+        return DIMENSION_MM + scale.mm(kind.example().width().metres()) + EARTH_MM + LABELS_MM + NAMES_MM;
+    }
+
     static double heightMm(TrenchKind kind, Scale scale) {
         return TITLE_MM + scale.mm(kind.example().depth().metres()) + EARTH_MM + FOOT_MM;
     }
@@ -56,8 +63,8 @@ final class CrossSection {
         TrenchDig dig = kind.example();
         canvas.text(x, y + 3.5, kind.letter(), Lettering.of(3.5).inBold());
         String names = kind.trenches().stream().map(SegmentId::name).collect(Collectors.joining(", "));
-        canvas.text(x + 9, y + 3.5, TextBlock.cut(names, WIDTH_MM - 14, SMALL), SMALL);
-        double left = x + 16;
+        canvas.text(x + 9, y + 3.5, TextBlock.cut(names, widthMm(kind, scale) - 14, SMALL), SMALL);
+        double left = x + DIMENSION_MM;
         double right = left + scale.mm(dig.width().metres());
         double grade = y + TITLE_MM;
         double bottom = grade + scale.mm(dig.depth().metres());
@@ -65,7 +72,7 @@ final class CrossSection {
         earth(left, right, grade, bottom);
         List<double[]> places = things(dig, left, right, grade);
         double labels = right + EARTH_MM + LABELS_MM;
-        name(dig, places, labels, x + WIDTH_MM - labels, kind.trenches().size() == 1);
+        name(dig, places, labels, NAMES_MM, kind.trenches().size() == 1);
         canvas.endItem();
         depth(dig.depth(), left, grade, bottom);
         width(dig.width(), left, right, bottom + EARTH_MM);

@@ -61,8 +61,9 @@ final class CrossSectionSheet {
         double y = field.top() + PAD_MM;
         double rowMm = 0;
         for (TrenchKind kind : kinds) {
+            double widthMm = CrossSection.widthMm(kind, scale);
             double heightMm = CrossSection.heightMm(kind, scale);
-            if (x + CrossSection.WIDTH_MM > field.right() && x > field.left() + PAD_MM) {
+            if (x + widthMm > field.right() && x > field.left() + PAD_MM) {
                 x = field.left() + PAD_MM;
                 y += rowMm + GAP_MM;
                 rowMm = 0;
@@ -71,7 +72,7 @@ final class CrossSectionSheet {
                 return places;
             }
             places.add(new double[] {x, y});
-            x += CrossSection.WIDTH_MM + GAP_MM;
+            x += widthMm + GAP_MM;
             rowMm = Math.max(rowMm, heightMm);
         }
         return places;
