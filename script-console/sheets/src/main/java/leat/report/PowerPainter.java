@@ -92,7 +92,7 @@ final class PowerPainter {
         board.legend()
                 .add(
                         "78",
-                        "end of what is laid now for later: closed, boxed, tagged",
+                        "end laid for later: closed, boxed, tagged",
                         (c, box) -> PowerSymbols.earlyEnd(c, box.centreX() - 2, box.centreY() - 2.6));
     }
 
@@ -118,7 +118,7 @@ final class PowerPainter {
 
     private static String legend(Load load) {
         if (load instanceof Outlet outlet) {
-            return outlet.groundFault() ? "outlet that protects itself against leaking current" : "outlet";
+            return outlet.groundFault() ? "outlet with ground-fault protection" : "outlet";
         }
         if (load instanceof Luminaire) {
             return "luminaire";

@@ -1,6 +1,7 @@
 package leat.report;
 
 import java.util.List;
+import java.util.SortedMap;
 import leat.draw.Canvas;
 import leat.draw.Colour;
 import leat.draw.Hatch;
@@ -9,6 +10,7 @@ import leat.draw.LineWidth;
 import leat.draw.Palette;
 import leat.draw.PenPath;
 import leat.draw.Style;
+import leat.model.id.SegmentId;
 import leat.model.trench.TrenchSegment;
 
 /** Draws trenches as pale bands under the pipes; those dug by hand are hatched across. */
@@ -47,7 +49,7 @@ final class TrenchPainter {
     }
 
     /** Asks for room for names and depths. */
-    void letter(List<TrenchSegment> trenches) {
+    void letter(List<TrenchSegment> trenches, SortedMap<SegmentId, String> sections) {
         for (TrenchSegment trench : trenches) {
             double[] xy = board.sheet(trench.route().points());
             int piece = LetteredLine.longest(xy);
@@ -56,13 +58,18 @@ final class TrenchPainter {
                     .add(
                             LAYER,
                             "trench " + trench.id(),
-                            List.of(trench.id() + ": " + Words.small(trench.depth(), board.units())),
+                            List.of(trench.id() + ": " + Words.small(trench.depth(), board.units()) + section(sections, trench)),
                             (xy[piece] + xy[piece + 2]) / 2,
                             (xy[piece + 1] + xy[piece + 3]) / 2,
                             HALF_MM + 0.4,
                             Callouts.DEVICES,
                             Lettering.small());
         }
+    }
+
+    private static String section(SortedMap<SegmentId, String> sections, TrenchSegment trench) {
+        String letter = sections.get(trench.id());
+        return letter == null ? "" : " (" + letter + ")";
     }
 
     private String title(TrenchSegment trench) {

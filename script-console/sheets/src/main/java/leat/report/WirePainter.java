@@ -34,7 +34,22 @@ final class WirePainter {
     WirePainter(Board board, PowerSystem power) {
         this.board = board;
         this.power = power;
-        drawn = Lanes.of(lines(), SPACING_MM);
+        drawn = new TreeMap<>();
+        List<Lanes.Line> lines = lines();
+        SortedMap<String, double[]> lanes = Lanes.of(lines, SPACING_MM);
+        lines.forEach(line -> drawn.put(line.name(), tied(line.xy(), lanes.getOrDefault(line.name(), line.xy()))));
+    }
+
+    /** Beside others on the way, but beginning and ending in its true places. */
+    private static double[] tied(double[] trueXy, double[] lane) {
+        if (lane == trueXy) {
+            return trueXy;
+        }
+        double[] tied = new double[lane.length + 4];
+        System.arraycopy(trueXy, 0, tied, 0, 2);
+        System.arraycopy(lane, 0, tied, 2, lane.length);
+        System.arraycopy(trueXy, trueXy.length - 2, tied, lane.length + 2, 2);
+        return tied;
     }
 
     private List<Lanes.Line> lines() {
@@ -141,8 +156,8 @@ final class WirePainter {
                     .add(
                             "51-" + style.ordinal(),
                             style == WireStyle.POWER
-                                    ? "power cable outside conduit: indoors, or buried bare"
-                                    : "valve wires outside conduit",
+                                    ? "power cable in no conduit"
+                                    : "valve wires in no conduit",
                             (c, box) -> cable(c, across(box), style, PhaseStyle.NOW, box.width()));
             if (number == 0 && cable.conduits().isEmpty()) {
                 label(LAYER_CABLES, "cable " + cable.id(), List.of(cableWords(cable)), xy, style);

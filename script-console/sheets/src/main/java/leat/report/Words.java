@@ -1,5 +1,6 @@
 package leat.report;
 
+import java.util.List;
 import java.util.Locale;
 import leat.model.finding.Subject;
 import leat.model.id.Id;
@@ -45,6 +46,18 @@ final class Words {
 
     static Cell when(Phase phase) {
         return Cell.text(phase == Phase.NOW ? "now" : "later");
+    }
+
+    /** All of them, the kind said once for neighbours of the same kind: "trench T1, T2; pipe main". */
+    static String list(List<? extends Id> ids) {
+        StringBuilder text = new StringBuilder();
+        String kind = "";
+        for (Id id : ids) {
+            boolean same = id.kind().equals(kind);
+            text.append(text.isEmpty() ? "" : same ? ", " : "; ").append(same ? id.name() : named(id));
+            kind = id.kind();
+        }
+        return text.toString();
     }
 
     /** Names the kind unless the name does so itself: "zone front", but "zone-3". */
