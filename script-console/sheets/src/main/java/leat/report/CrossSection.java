@@ -18,7 +18,6 @@ import leat.draw.PenPath;
 import leat.draw.Scale;
 import leat.draw.Style;
 import leat.draw.TextBlock;
-import leat.model.id.SegmentId;
 import leat.model.quantity.Length;
 import leat.model.quantity.UnitSystem;
 
@@ -55,14 +54,24 @@ final class CrossSection {
     }
 
     static double heightMm(TrenchKind kind, Scale scale) {
-        return TITLE_MM + scale.mm(kind.example().depth().metres()) + EARTH_MM + FOOT_MM;
+        TrenchDig dig = kind.example();
+        double earthMm = TITLE_MM + scale.mm(dig.depth().metres()) + EARTH_MM + FOOT_MM;
+        double namesMm = TITLE_MM
+                + dig.laid().stream()
+                        .mapToDouble(laid -> scale.mm(laid.cover().metres()))
+                        .min()
+                        .orElse(0)
+                + dig.laid().size() * SMALL.leadingMm()
+                + SMALL.leadingMm();
+        return Math.max(earthMm, namesMm);
     }
 
     /** Draws it with its upper left corner at (x, y). */
     void draw(TrenchKind kind, double x, double y) {
         TrenchDig dig = kind.example();
         canvas.text(x, y + 3.5, kind.letter(), Lettering.of(3.5).inBold());
-        String names = kind.trenches().stream().map(SegmentId::name).collect(Collectors.joining(", "));
+        String names =
+                kind.trenches().stream().map(TrenchPainter::shortName).collect(Collectors.joining(", "));
         canvas.text(x + 9, y + 3.5, TextBlock.cut(names, widthMm(kind, scale) - 14, SMALL), SMALL);
         double left = x + DIMENSION_MM;
         double right = left + scale.mm(dig.width().metres());
