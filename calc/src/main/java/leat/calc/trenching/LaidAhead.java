@@ -6,10 +6,12 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import leat.calc.trenching.Trenchwork.Piece;
+import leat.calc.internal.routes.Trenchwork.Piece;
 import leat.model.geometry.Point;
+import leat.model.id.Id;
 import leat.model.id.PipeId;
 import leat.model.id.UpstreamId;
+import leat.model.power.PowerSystem;
 import leat.model.site.Phase;
 import leat.model.water.Lateral;
 import leat.model.water.Main;
@@ -26,14 +28,17 @@ final class LaidAhead {
     private static final double LEAST_AHEAD_M = 1;
 
     private final RouteDraft draft;
-    private final SortedMap<PipeId, Phase> phases = new TreeMap<>();
+    private final SortedMap<Id, Phase> phases = new TreeMap<>();
     private final SortedSet<Piece> dugNow = new TreeSet<>();
 
     LaidAhead(RouteDraft draft, WaterSystem water) {
         this.draft = draft;
         water.pipes().forEach(run -> phases.put(run.id(), run.phase()));
-        draft.work().pieces().forEach((piece, pipes) -> {
-            if (pipes.stream().anyMatch(pipe -> phases.get(pipe) == Phase.NOW)) {
+        PowerSystem power = draft.before().power();
+        power.conduits().forEach(one -> phases.put(one.id(), one.phase()));
+        power.cables().forEach(one -> phases.put(one.id(), one.phase()));
+        draft.work().pieces().forEach((piece, things) -> {
+            if (things.stream().anyMatch(one -> phases.get(one) == Phase.NOW)) {
                 dugNow.add(piece);
             }
         });

@@ -116,6 +116,7 @@ final class RouteDraft {
     /** The run that was made here once more, with another beginning or at another time. */
     PipeRun again(PipeRun run, UpstreamId from, List<Point> route, Phase phase) {
         made.removeIf(one -> one.id().equals(run.id()));
+        work.remove(run.id());
         return run(run.id(), from, route, run.series(), phase);
     }
 

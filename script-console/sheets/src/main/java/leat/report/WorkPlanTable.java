@@ -10,7 +10,9 @@ import leat.calc.workplan.WorkStep;
 import leat.model.id.Id;
 import leat.model.quantity.Count;
 import leat.model.quantity.Quantity;
+import leat.model.quantity.Unit;
 import leat.model.quantity.UnitSystem;
+import leat.model.quantity.Units;
 import leat.model.site.Phase;
 
 /** In which order the works are done, phase by phase. */
@@ -64,6 +66,10 @@ final class WorkPlanTable {
         if (kind == WorkKind.NOTICE) {
             return figure.map(one -> plain((Count) one) + " working days before")
                     .orElse("");
+        }
+        if (kind == WorkKind.TEST_MAIN) {
+            Unit unit = units == UnitSystem.US ? Unit.GALLON : Unit.LITRE;
+            return figure.map(one -> Units.showIn(unit, 1, one) + " of water").orElse("");
         }
         return figure.map(one -> Words.show(one, units)).orElse("");
     }

@@ -57,6 +57,11 @@ public final class Trenchwork {
         routes.add(new Route(laid, new ArrayList<>(route)));
     }
 
+    /** Takes all its routes out again. */
+    public void remove(LaidId laid) {
+        routes.removeIf(route -> route.laid().equals(laid));
+    }
+
     /** The points of its first route, with those at which it was cut for others; none if it is not here. */
     public List<Point> route(LaidId laid) {
         return routes.stream()
