@@ -101,8 +101,9 @@ final class CrossSectionSheet {
         canvas.endLayer();
         Legend legend = new Legend();
         Keynotes notes = new Keynotes();
-        notes.number("Cut across, looking along the trench. Which trench is of which kind stands at each section and on the"
-                + " trench plan.");
+        notes.number(
+                "Cut across, looking along the trench. Which trench is of which kind stands at each section and on the"
+                        + " trench plan.");
         notes.number("What lies beside each other is spread over the width; keep power apart from everything else.");
         canvas.beginLayer("sections", "Sections");
         CrossSection section = new CrossSection(canvas, legend, scale, yard.units());

@@ -59,7 +59,8 @@ final class TrenchPainter {
                     .add(
                             LAYER,
                             Words.named(trench.id()),
-                            List.of(shortName(trench.id()) + ": " + Words.small(trench.depth(), board.units()) + section(sections, trench)),
+                            List.of(shortName(trench.id()) + ": " + Words.small(trench.depth(), board.units())
+                                    + section(sections, trench)),
                             (xy[piece] + xy[piece + 2]) / 2,
                             (xy[piece + 1] + xy[piece + 3]) / 2,
                             HALF_MM + 0.4,
@@ -80,8 +81,7 @@ final class TrenchPainter {
 
     private String title(TrenchSegment trench) {
         String held = String.join(
-                ", ",
-                trench.contents().stream().map(one -> Words.named(one)).toList());
+                ", ", trench.contents().stream().map(one -> Words.named(one)).toList());
         return trench.id() + ": trench, " + board.show(trench.route().length()) + " long, "
                 + Words.small(trench.depth(), board.units()) + " deep" + (trench.byHand() ? ", dug by hand" : "")
                 + PhaseStyle.of(trench.phase()).words() + (held.isEmpty() ? "" : "\nholds " + held);
