@@ -18,7 +18,6 @@ import leat.draw.PenPath;
 import leat.draw.Scale;
 import leat.draw.Style;
 import leat.draw.TextBlock;
-import leat.model.id.SegmentId;
 import leat.model.quantity.Length;
 import leat.model.quantity.UnitSystem;
 
@@ -55,14 +54,23 @@ final class CrossSection {
     }
 
     static double heightMm(TrenchKind kind, Scale scale) {
-        return TITLE_MM + scale.mm(kind.example().depth().metres()) + EARTH_MM + FOOT_MM;
+        TrenchDig dig = kind.example();
+        double earthMm = TITLE_MM + scale.mm(dig.depth().metres()) + EARTH_MM + FOOT_MM;
+        double namesMm = TITLE_MM
+                + dig.laid().stream()
+                        .mapToDouble(laid -> scale.mm(laid.cover().metres()))
+                        .min()
+                        .orElse(0)
+                + dig.laid().size() * SMALL.leadingMm()
+                + SMALL.leadingMm();
+        return Math.max(earthMm, namesMm);
     }
 
     /** Draws it with its upper left corner at (x, y). */
     void draw(TrenchKind kind, double x, double y) {
         TrenchDig dig = kind.example();
         canvas.text(x, y + 3.5, kind.letter(), Lettering.of(3.5).inBold());
-        String names = kind.trenches().stream().map(SegmentId::name).collect(Collectors.joining(", "));
+        String names = kind.trenches().stream().map(TrenchPainter::shortName).collect(Collectors.joining(", "));
         canvas.text(x + 9, y + 3.5, TextBlock.cut(names, widthMm(kind, scale) - 14, SMALL), SMALL);
         double left = x + DIMENSION_MM;
         double right = left + scale.mm(dig.width().metres());
@@ -82,12 +90,36 @@ final class CrossSection {
         Hatch hatch = new Hatch(Hatch.Pattern.LINES, 1.6, 45, LineWidth.W013, Palette.GREY);
         double outer = EARTH_MM;
         PenPath around = PenPath.polygon(
-                left - outer, grade, left, grade, left, bottom, right, bottom, right, grade, right + outer, grade,
-                right + outer, bottom + outer, left - outer, bottom + outer);
+                left - outer,
+                grade,
+                left,
+                grade,
+                left,
+                bottom,
+                right,
+                bottom,
+                right,
+                grade,
+                right + outer,
+                grade,
+                right + outer,
+                bottom + outer,
+                left - outer,
+                bottom + outer);
         canvas.shape(around, Style.hatch(hatch));
         canvas.shape(
                 PenPath.polyline(
-                        left - outer, grade, left, grade, left, bottom, right, bottom, right, grade, right + outer,
+                        left - outer,
+                        grade,
+                        left,
+                        grade,
+                        left,
+                        bottom,
+                        right,
+                        bottom,
+                        right,
+                        grade,
+                        right + outer,
                         grade),
                 Style.line(LineWidth.W050, Palette.BLACK));
         legend.add("1", "earth that stays; heavy line: finished grade and sides of the trench", (c, box) -> {
@@ -105,7 +137,8 @@ final class CrossSection {
         while (from < dig.laid().size()) {
             int to = from;
             double sumMm = 0;
-            while (to < dig.laid().size() && sameLayer(dig.laid().get(from), dig.laid().get(to))) {
+            while (to < dig.laid().size()
+                    && sameLayer(dig.laid().get(from), dig.laid().get(to))) {
                 sumMm += scale.mm(dig.laid().get(to).outside().metres());
                 to++;
             }
@@ -178,7 +211,8 @@ final class CrossSection {
     }
 
     private String label(LaidDepth laid, boolean named) {
-        return letter(laid.kind()) + ", cover " + Words.small(laid.cover(), units) + (named ? ": " + laid.id().name() : "");
+        return letter(laid.kind()) + ", cover " + Words.small(laid.cover(), units)
+                + (named ? ": " + laid.id().name() : "");
     }
 
     private void depth(Length depth, double left, double grade, double bottom) {

@@ -2,6 +2,7 @@ package leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leat.draw.Box;
 import leat.draw.Canvas;
 import leat.draw.Drawing;
@@ -22,6 +23,9 @@ final class CrossSectionSheet {
 
     static final String TITLE = "Trench sections";
 
+    /** How many of the sheets, from the smallest on, are handy. */
+    private static final int HANDY = 2;
+
     private static final double PAD_MM = 5;
     private static final double GAP_MM = 6;
 
@@ -29,22 +33,34 @@ final class CrossSectionSheet {
     private final List<TrenchKind> kinds;
     private final Scale scale;
 
-    private CrossSectionSheet(Yard yard, List<TrenchKind> kinds) {
+    private CrossSectionSheet(Yard yard, List<TrenchKind> kinds, Scale scale) {
         this.yard = yard;
         this.kinds = kinds;
-        scale = yard.units() == UnitSystem.US ? new Scale(12, "1\" = 1'-0\"") : new Scale(10, "1:10");
+        this.scale = scale;
     }
 
+    /** On a sheet that one unrolls on the grass if all find room at the larger scale, or else at the smaller one. */
     static Drawing draw(Yard yard, List<TrenchKind> kinds, String number) {
-        CrossSectionSheet sheet = new CrossSectionSheet(yard, kinds);
-        List<Paper> papers = yard.units() == UnitSystem.US ? Paper.ANSI : Paper.ISO;
-        for (Paper paper : papers) {
-            SheetFit fit = sheet.fit(paper);
-            if (sheet.places(fit.field()).size() == kinds.size()) {
-                return sheet.drawOn(fit, number);
-            }
-        }
-        return sheet.drawOn(sheet.fit(papers.get(papers.size() - 1)), number);
+        boolean us = yard.units() == UnitSystem.US;
+        List<Paper> papers = us ? Paper.ANSI : Paper.ISO;
+        Scale large = us ? new Scale(12, "1\" = 1'-0\"") : new Scale(10, "1:10");
+        Scale small = us ? new Scale(24, "1/2\" = 1'-0\"") : new Scale(20, "1:20");
+        return new CrossSectionSheet(yard, kinds, large)
+                .drawOn(papers.subList(0, HANDY), number)
+                .or(() -> new CrossSectionSheet(yard, kinds, small).drawOn(papers, number))
+                .orElseGet(() -> {
+                    CrossSectionSheet crowded = new CrossSectionSheet(yard, kinds, small);
+                    return crowded.drawOn(crowded.fit(papers.get(papers.size() - 1)), number);
+                });
+    }
+
+    /** On the first of the sheets that has room for all; empty if none has. */
+    private Optional<Drawing> drawOn(List<Paper> papers, String number) {
+        return papers.stream()
+                .map(this::fit)
+                .filter(fit -> places(fit.field()).size() == kinds.size())
+                .findFirst()
+                .map(fit -> drawOn(fit, number));
     }
 
     private SheetFit fit(Paper paper) {
@@ -85,8 +101,9 @@ final class CrossSectionSheet {
         canvas.endLayer();
         Legend legend = new Legend();
         Keynotes notes = new Keynotes();
-        notes.number("Cut across, looking along the trench. Which trench is of which kind stands at each section and on the"
-                + " trench plan.");
+        notes.number(
+                "Cut across, looking along the trench. Which trench is of which kind stands at each section and on the"
+                        + " trench plan.");
         notes.number("What lies beside each other is spread over the width; keep power apart from everything else.");
         canvas.beginLayer("sections", "Sections");
         CrossSection section = new CrossSection(canvas, legend, scale, yard.units());

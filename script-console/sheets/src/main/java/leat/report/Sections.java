@@ -17,7 +17,7 @@ final class Sections {
         ReportFigures figures = AssessedFigures.of(assessment);
         return sorted(Stream.of(
                 WaterSections.of(assessment.yard(), assessment.coverage(), figures),
-                PowerSections.of(assessment.yard(), figures),
+                PowerSections.of(assessment, figures),
                 GroundSections.of(assessment),
                 MoneySections.of(assessment),
                 WateringSections.of(assessment),

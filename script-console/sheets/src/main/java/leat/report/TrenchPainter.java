@@ -17,6 +17,7 @@ import leat.model.trench.TrenchSegment;
 final class TrenchPainter {
 
     private static final String LAYER = "trenches";
+    private static final String PLANNED = "trench-";
     private static final double HALF_MM = 1.5;
     private static final Colour EARTH = Palette.ORANGE.tint(0.28);
 
@@ -57,14 +58,20 @@ final class TrenchPainter {
             board.callouts()
                     .add(
                             LAYER,
-                            "trench " + trench.id(),
-                            List.of(trench.id() + ": " + Words.small(trench.depth(), board.units()) + section(sections, trench)),
+                            Words.named(trench.id()),
+                            List.of(shortName(trench.id()) + ": " + Words.small(trench.depth(), board.units())
+                                    + section(sections, trench)),
                             (xy[piece] + xy[piece + 2]) / 2,
                             (xy[piece + 1] + xy[piece + 3]) / 2,
                             HALF_MM + 0.4,
                             Callouts.DEVICES,
                             Lettering.small());
         }
+    }
+
+    /** Planned trenches are called {@code trench-1} and so on; on a sheet of trenches the number tells enough. */
+    static String shortName(SegmentId id) {
+        return id.name().startsWith(PLANNED) ? id.name().substring(PLANNED.length()) : id.name();
     }
 
     private static String section(SortedMap<SegmentId, String> sections, TrenchSegment trench) {
@@ -74,8 +81,7 @@ final class TrenchPainter {
 
     private String title(TrenchSegment trench) {
         String held = String.join(
-                ", ",
-                trench.contents().stream().map(one -> Words.named(one)).toList());
+                ", ", trench.contents().stream().map(one -> Words.named(one)).toList());
         return trench.id() + ": trench, " + board.show(trench.route().length()) + " long, "
                 + Words.small(trench.depth(), board.units()) + " deep" + (trench.byHand() ? ", dug by hand" : "")
                 + PhaseStyle.of(trench.phase()).words() + (held.isEmpty() ? "" : "\nholds " + held);

@@ -46,7 +46,7 @@ final class TrenchPlan implements PlanSheet.Content {
         List<String> notes = new ArrayList<>();
         notes.add("Have buried lines marked before digging; dig by hand near a mark. Lines behind the meter are"
                 + " usually not marked.");
-        notes.add("At each trench: its name, its depth from finished grade"
+        notes.add("At each trench: its name (12 is trench-12), its depth from finished grade"
                 + (sections.isEmpty() ? "." : ", and in brackets the letter of its section.")
                 + " The trench schedule tells what lies in it and how deep.");
         notes.add("Nobody enters a trench that could fall in.");
