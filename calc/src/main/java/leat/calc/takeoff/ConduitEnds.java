@@ -39,9 +39,7 @@ final class ConduitEnds {
 
     /** The other one where two are joined. */
     Optional<Conduit> joinedTo(Conduit conduit, Point end) {
-        return at(conduit, end) == Kind.JOINED
-                ? others(conduit, end).stream().findFirst()
-                : Optional.empty();
+        return at(conduit, end) == Kind.JOINED ? others(conduit, end).stream().findFirst() : Optional.empty();
     }
 
     /** Whether the fitting or the box there is counted with this conduit: with the first of the new ones. */

@@ -48,7 +48,8 @@ final class ConduitGoods {
     private void conduit(Conduit conduit) {
         String words = conduit.size().orElse("of open size") + " " + conduit.series();
         List<Point> points = conduit.route().points();
-        double lengthM = depths.slopeLengthM(conduit.route()) + riseM(conduit, points.get(0))
+        double lengthM = depths.slopeLengthM(conduit.route())
+                + riseM(conduit, points.get(0))
                 + riseM(conduit, points.get(points.size() - 1));
         tube(conduit, "conduit " + words, lengthM, words);
         double turnedDeg = 0;
@@ -111,8 +112,8 @@ final class ConduitGoods {
     /** Where the other conduit leads from the place that both share. */
     private static Point next(Conduit other, Point shared) {
         List<Point> points = other.route().points();
-        boolean fromStart = other.route().start().distanceM(shared)
-                <= other.route().end().distanceM(shared);
+        boolean fromStart =
+                other.route().start().distanceM(shared) <= other.route().end().distanceM(shared);
         return points.get(fromStart ? 1 : points.size() - 2);
     }
 
