@@ -332,7 +332,8 @@ class WiringLawTest {
         for (ConductorSpec size : code.conductors()) {
             Optional<CableSpec> two = code.powerCable(size, 2);
             Optional<CableSpec> three = code.powerCable(size, 3);
-            two.ifPresent(cable -> assertTrue(cable.fill().si() > 3 * size.insulated().si(), cable.title()));
+            two.ifPresent(
+                    cable -> assertTrue(cable.fill().si() > 3 * size.insulated().si(), cable.title()));
             if (two.isPresent() && three.isPresent()) {
                 assertTrue(three.get().fill().compareTo(two.get().fill()) > 0, size.label());
             }
@@ -341,12 +342,14 @@ class WiringLawTest {
                 Optional<CableSpec> control = code.controlCable(size, strands);
                 if (control.isPresent()) {
                     assertTrue(control.get().strands() >= strands);
-                    assertTrue(control.get().fill().si() >= lastM2, control.get().title());
+                    assertTrue(
+                            control.get().fill().si() >= lastM2, control.get().title());
                     lastM2 = control.get().fill().si();
                 }
             }
         }
         assertTrue(code.powerCable(code.powerConductors().get(1), 2).isPresent());
-        assertTrue(code.conductors().stream().anyMatch(size -> code.controlCable(size, 13).isPresent()));
+        assertTrue(code.conductors().stream()
+                .anyMatch(size -> code.controlCable(size, 13).isPresent()));
     }
 }

@@ -45,9 +45,11 @@ final class PowerPlan implements PlanSheet.Content {
     @Override
     public List<String> notes() {
         List<String> notes = new ArrayList<>();
-        notes.add("A licensed electrician checks and connects all of this; permit and inspection come before filling in.");
+        notes.add(
+                "A licensed electrician checks and connects all of this; permit and inspection come before filling in.");
         notes.add("Power and control are never in one conduit or box. Prove dead before touching.");
-        notes.add("In brackets: the circuit. Conduits in one trench are drawn side by side; places are to scale, symbols not.");
+        notes.add(
+                "In brackets: the circuit. Conduits in one trench are drawn side by side; places are to scale, symbols not.");
         return notes;
     }
 }

@@ -92,8 +92,9 @@ final class Sections {
                     .missing("Not computed: the yard states no climate. The words watering().climate(…) add it."));
         }
         Section calendar = Section.of(Chapter.WATERING, "watering", "Watering calendar")
-                .say("Set the controller month by month: days, cycles, minutes. A year of average weather is assumed; look"
-                        + " at soil and plants, and at what local rules allow.")
+                .say(
+                        "Set the controller month by month: days, cycles, minutes. A year of average weather is assumed; look"
+                                + " at soil and plants, and at what local rules allow.")
                 .say(pages.summary())
                 .table("", pages.calendar());
         for (var file : pages.files().entrySet()) {

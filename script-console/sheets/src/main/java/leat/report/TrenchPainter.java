@@ -67,8 +67,7 @@ final class TrenchPainter {
 
     private String title(TrenchSegment trench) {
         String held = String.join(
-                ", ",
-                trench.contents().stream().map(one -> Words.named(one)).toList());
+                ", ", trench.contents().stream().map(one -> Words.named(one)).toList());
         return trench.id() + ": trench, " + board.show(trench.route().length()) + " long, "
                 + Words.small(trench.depth(), board.units()) + " deep" + (trench.byHand() ? ", dug by hand" : "")
                 + PhaseStyle.of(trench.phase()).words() + (held.isEmpty() ? "" : "\nholds " + held);

@@ -3,7 +3,6 @@ package leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import leat.draw.Box;
 import leat.draw.Canvas;
@@ -40,7 +39,8 @@ final class WirePainter {
     private List<Lanes.Line> lines() {
         List<Lanes.Line> lines = new ArrayList<>();
         power.conduits()
-                .forEach(one -> lines.add(new Lanes.Line(key(one), "", board.sheet(one.route().points()))));
+                .forEach(one -> lines.add(
+                        new Lanes.Line(key(one), "", board.sheet(one.route().points()))));
         power.cables().forEach(cable -> {
             int number = 0;
             for (double[] way : ways(cable)) {
@@ -79,7 +79,8 @@ final class WirePainter {
         List<Cable> held = power.cablesIn(conduit.id());
         WireStyle style = WireStyle.of(conduit, held);
         PhaseStyle phase = PhaseStyle.of(conduit.existing(), conduit.phase());
-        double[] xy = drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
+        double[] xy =
+                drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
         Canvas canvas = board.canvas();
         canvas.beginItem(title(conduit, held, style, phase), "");
         conduit(canvas, xy, style, phase, LetteredLine.EVERY_MM);
@@ -89,7 +90,9 @@ final class WirePainter {
         board.legend()
                 .add(
                         "50-" + style.ordinal(),
-                        style == WireStyle.SPARE ? "spare conduit, with a pull string" : "conduit with " + style.label(),
+                        style == WireStyle.SPARE
+                                ? "spare conduit, with a pull string"
+                                : "conduit with " + style.label(),
                         (c, box) -> conduit(c, across(box), style, PhaseStyle.NOW, box.width()));
         String size = conduit.size().orElse("size open");
         label(
@@ -102,7 +105,8 @@ final class WirePainter {
 
     private static String users(List<Cable> held) {
         return held.stream()
-                .map(cable -> cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires")
+                .map(cable ->
+                        cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires")
                 .distinct()
                 .collect(Collectors.joining(", "));
     }
@@ -119,10 +123,8 @@ final class WirePainter {
     }
 
     private static void conduit(Canvas canvas, double[] xy, WireStyle style, PhaseStyle phase, double everyMm) {
-        canvas.shape(
-                PenPath.polyline(Parallels.beside(xy, WALL_MM)), phase.line(LineWidth.W025, style.colour()));
-        canvas.shape(
-                PenPath.polyline(Parallels.beside(xy, -WALL_MM)), phase.line(LineWidth.W025, style.colour()));
+        canvas.shape(PenPath.polyline(Parallels.beside(xy, WALL_MM)), phase.line(LineWidth.W025, style.colour()));
+        canvas.shape(PenPath.polyline(Parallels.beside(xy, -WALL_MM)), phase.line(LineWidth.W025, style.colour()));
         LetteredLine.letters(canvas, xy, style.letter(), style.lettering(), everyMm);
     }
 
