@@ -11,7 +11,7 @@ import leat.model.site.Surface;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Terrain;
 
-/** The structures of a yard, through whose inside wires run straight. */
+/** The structures of a yard, through whose inside wires run straight; and its paving, which they leave the short way. */
 final class Buildings {
 
     /** So near to a wall a thing hangs on it: its wires may come from inside. */
@@ -20,15 +20,40 @@ final class Buildings {
     /** A line inside a building is looked at in so many places. */
     private static final int LOOKS = 16;
 
+    /** A trench beside paving keeps this much off it. */
+    private static final double BESIDE_M = 0.1;
+
     private final List<Region> regions;
+    private final List<Region> paving;
     private final Tolls inside = new Tolls();
 
     Buildings(Terrain terrain) {
-        regions = terrain.surfaces().stream()
-                .filter(surface -> surface.kind() == SurfaceKind.STRUCTURE)
+        regions = regions(terrain, SurfaceKind.STRUCTURE);
+        paving = regions(terrain, SurfaceKind.PAVING);
+        regions.forEach(region -> inside.add(DigSite.patch(region), 2));
+    }
+
+    private static List<Region> regions(Terrain terrain, SurfaceKind kind) {
+        return terrain.surfaces().stream()
+                .filter(surface -> surface.kind() == kind)
                 .map(Surface::region)
                 .toList();
-        regions.forEach(region -> inside.add(DigSite.patch(region), 2));
+    }
+
+    /** For a thing in paving: the places just outside each of its edges, to which the way through the paving is shortest. */
+    List<Point> besidePaving(Point at) {
+        List<Point> beside = new ArrayList<>();
+        for (Region region : paving) {
+            List<Point> ring = region.outer();
+            for (int i = 0; region.contains(at) && i < ring.size(); i++) {
+                Point edge = foot(ring, i, at);
+                double awayM = at.distanceM(edge);
+                if (awayM > ON_WALL_M) {
+                    beside.add(between(at, edge, (awayM + BESIDE_M) / awayM));
+                }
+            }
+        }
+        return beside;
     }
 
     /** A straight piece of a wire that is all indoors or all outdoors. */

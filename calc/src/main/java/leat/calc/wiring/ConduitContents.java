@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import leat.model.catalog.CableSpec;
 import leat.model.catalog.ConductorSpec;
-import leat.model.catalog.ElectricalTables;
 import leat.model.power.Cable;
 import leat.model.power.Circuit;
-import leat.model.power.CodeFamily;
 import leat.model.power.Conduit;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
@@ -20,15 +18,11 @@ import leat.model.power.WiringMethod;
 final class ConduitContents {
 
     private final ElectricalCode code;
-    private final ElectricalTables tables;
-    private final CodeFamily family;
     private final PowerSystem power;
 
     /** @param power with the sizes that are known */
-    ConduitContents(ElectricalCode code, ElectricalTables tables, CodeFamily family, PowerSystem power) {
+    ConduitContents(ElectricalCode code, PowerSystem power) {
         this.code = code;
-        this.tables = tables;
-        this.family = family;
         this.power = power;
     }
 
@@ -54,7 +48,7 @@ final class ConduitContents {
 
     private void addPower(List<ConduitContent> contents, Circuit circuit, ConductorSpec conductor) {
         Optional<CableSpec> sheathed = circuit.method() == WiringMethod.BURIED_CABLE
-                ? tables.powerCable(family, conductor.size(), circuit.liveWires())
+                ? code.powerCable(conductor, circuit.liveWires())
                 : Optional.empty();
         if (sheathed.isPresent()) {
             contents.add(ConduitContent.of(sheathed.get()));
@@ -65,7 +59,7 @@ final class ConduitContents {
     }
 
     private void addControl(List<ConduitContent> contents, ValveCable cable, ConductorSpec conductor) {
-        Optional<CableSpec> made = tables.controlCable(family, conductor.size(), cable.strands());
+        Optional<CableSpec> made = code.controlCable(conductor, cable.strands());
         contents.add(made.map(ConduitContent::of).orElseGet(() -> ConduitContent.of(conductor, cable.strands())));
     }
 

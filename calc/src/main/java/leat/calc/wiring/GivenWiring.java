@@ -44,10 +44,7 @@ final class GivenWiring {
                 .toList();
         SortedSet<CircuitId> named = new TreeSet<>();
         powerCables.forEach(one -> named.add(one.circuit()));
-        yard.power()
-                .loads()
-                .filter(this::hasCircuit)
-                .forEach(one -> one.circuit().ifPresent(named::add));
+        yard.power().loads().filter(this::isStated).forEach(one -> one.circuit().ifPresent(named::add));
         circuits = yard.power().circuits().stream()
                 .filter(one -> !yard.isPlanned(one.id(), Aspect.CIRCUIT) || named.contains(one.id()))
                 .toList();
@@ -94,7 +91,14 @@ final class GivenWiring {
         return !conduit.existing() && (conduit.size().isEmpty() || yard.isPlanned(conduit.id(), Aspect.SIZE));
     }
 
+    /** Whether it keeps its circuit: one that was stated, or one that stays anyway. */
     boolean hasCircuit(Load load) {
+        return isStated(load)
+                || circuits.stream()
+                        .anyMatch(one -> load.circuit().filter(one.id()::equals).isPresent());
+    }
+
+    private boolean isStated(Load load) {
         return load.circuit().isPresent() && !yard.isPlanned(load.id(), Aspect.CIRCUIT);
     }
 

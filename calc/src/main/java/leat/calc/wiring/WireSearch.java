@@ -57,6 +57,7 @@ final class WireSearch {
             int place = search.place(end.at());
             places.put(end.id(), place);
             lead(place, end.at(), 0);
+            buildings.besidePaving(end.at()).forEach(search::addCorner);
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import leat.model.catalog.ConductorSpec;
 import leat.model.catalog.ElectricalTables;
 import leat.model.finding.Reason;
@@ -15,7 +14,6 @@ import leat.model.id.CableId;
 import leat.model.id.ConduitId;
 import leat.model.plan.Site;
 import leat.model.power.Circuit;
-import leat.model.power.CodeFamily;
 import leat.model.power.Conduit;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
@@ -33,7 +31,6 @@ final class WireSizes {
 
     private final ElectricalCode code;
     private final ElectricalTables tables;
-    private final CodeFamily family;
     private final SortedSet<CableId> freeCables;
     private final SortedSet<ConduitId> freeConduits;
     private final List<Reason> reasons = new ArrayList<>();
@@ -43,7 +40,6 @@ final class WireSizes {
     WireSizes(Site site, PowerSystem power, SortedSet<CableId> freeCables, SortedSet<ConduitId> freeConduits) {
         this.code = ElectricalCode.of(site);
         this.tables = site.catalog().electrical();
-        this.family = site.yard().codeFamily();
         this.power = power;
         this.freeCables = freeCables;
         this.freeConduits = freeConduits;
@@ -75,7 +71,7 @@ final class WireSizes {
     }
 
     private ConductorSpec conductor(Circuit circuit, List<PowerCable> free) {
-        var contents = new ConduitContents(code, tables, family, power);
+        var contents = new ConduitContents(code, power);
         var tree = new CircuitTree(power, circuit);
         List<ConductorSpec> sizes = code.powerConductors();
         ConductorSpec least = sizes.get(0);
@@ -140,7 +136,7 @@ final class WireSizes {
                 chosen = made.get(i);
             }
         }
-        int strands = tables.controlCable(family, chosen.size(), cable.strands())
+        int strands = code.controlCable(chosen, cable.strands())
                 .map(one -> one.strands())
                 .orElse(cable.strands());
         return new ValveCable(
@@ -157,18 +153,13 @@ final class WireSizes {
 
     /** Sizes that cables for control are made with, finest first. */
     private List<ConductorSpec> controlConductors() {
-        SortedSet<String> sizes = new TreeSet<>();
-        tables.cables().stream()
-                .filter(one -> one.control() && one.family() == family)
-                .forEach(one -> sizes.add(one.conductor()));
-        return sizes.stream()
-                .map(code::conductor)
-                .sorted(ConductorSpec.byArea())
+        return code.conductors().stream()
+                .filter(one -> code.controlCable(one, 1).isPresent())
                 .toList();
     }
 
     private Conduit sized(Conduit conduit) {
-        var contents = new ConduitContents(code, tables, family, power);
+        var contents = new ConduitContents(code, power);
         List<ConduitContent> all = contents.of(conduit).orElse(List.of());
         if (all.isEmpty()) {
             return conduit.withSize(Optional.empty());

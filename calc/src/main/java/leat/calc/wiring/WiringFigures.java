@@ -42,7 +42,7 @@ final class WiringFigures {
         power = site.yard().power();
         code = ElectricalCode.of(site);
         tables = site.catalog().electrical();
-        contents = new ConduitContents(code, tables, site.yard().codeFamily(), power);
+        contents = new ConduitContents(code, power);
         for (Circuit circuit : power.circuits()) {
             circuits.put(circuit.id(), new CircuitReview(code, power, contents, circuit));
         }

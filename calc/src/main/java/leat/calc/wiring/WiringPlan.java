@@ -128,7 +128,7 @@ final class WiringPlan {
 
     /** Finds a given conduit that is too full and sends the last one led through it another way; false if all have room. */
     private boolean banOne(Turn turn, SortedMap<Id, SortedSet<ConduitId>> full) {
-        var contents = new ConduitContents(code, site.catalog().electrical(), yard.codeFamily(), turn.wired());
+        var contents = new ConduitContents(code, turn.wired());
         for (Conduit conduit : given.conduits()) {
             List<Cable> made = turn.wired().cablesIn(conduit.id()).stream()
                     .filter(one -> turn.draft().madeCables().contains(one.id()))

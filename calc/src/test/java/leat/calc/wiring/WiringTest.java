@@ -138,6 +138,7 @@ class WiringTest {
                 Optional.of(conduit.route()),
                 again.power().conduit(conduit.id()).map(Conduit::route));
         assertEquals(Optional.of(cable), again.power().cable(cable.id()));
+        assertEquals(power.loads().toList(), again.power().loads().toList());
         assertEquals(power.circuit(new CircuitId("outlets")), again.power().circuit(new CircuitId("outlets")));
     }
 }

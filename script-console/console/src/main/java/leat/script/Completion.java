@@ -147,6 +147,7 @@ final class Completion {
             Object proxy = value.asProxyObject();
             if (proxy instanceof TypeView type) {
                 add(type.names(), found);
+                addAll(type.functions(), found);
             } else if (proxy instanceof HostValue view) {
                 addMembers(view.host().getClass(), found);
             }

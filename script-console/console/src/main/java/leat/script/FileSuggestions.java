@@ -25,10 +25,11 @@ final class FileSuggestions {
         int name = typed.lastIndexOf('/') + 1;
         List<Suggestion> found = new ArrayList<>();
         for (Path file : filesIn(folder, typed.substring(0, name))) {
-            String end = Files.isDirectory(file) ? "/" : "";
-            String fileName = file.getFileName() + end;
+            String fileName = file.getFileName().toString();
+            boolean isFolder = Files.isDirectory(file);
             if (fileName.startsWith(typed.substring(name)) && !fileName.startsWith(".")) {
-                found.add(new Suggestion(fileName, fileName));
+                String end = isFolder ? "/" : text.substring(quote, quote + 1);
+                found.add(new Suggestion(fileName + end, isFolder ? fileName + "/" : fileName));
             }
         }
         return Optional.of(new Suggestions(quote + 1 + name, found));

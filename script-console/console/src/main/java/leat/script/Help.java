@@ -18,7 +18,8 @@ import leat.model.plan.Part;
 /** Explains words: what may be written, what it gives, an example; from the very methods that scripts call. */
 final class Help {
 
-    private static final int WIDTH = 100;
+    private static final int WIDTH = 98;
+    private static final int LEAST_WIDTH = 40;
     private static final String SESSION = "The session";
     private static final String CONSTANTS = "Constants";
 
@@ -46,9 +47,9 @@ final class Help {
         topics.put(SESSION, List.copyOf(prelude.sessionFunctions().keySet()));
         topics.put(CONSTANTS, List.copyOf(prelude.constants().keySet()));
         List<List<String>> lines = new ArrayList<>();
-        topics.forEach((topic, words) ->
-                lines.add(List.of(topic.isEmpty() ? "Words" : topic, wrapped(String.join(", ", words)))));
-        return TextTable.pairs(lines)
+        topics.forEach(
+                (topic, words) -> lines.add(List.of(topic.isEmpty() ? "Words" : topic, String.join(", ", words))));
+        return pairs(lines)
                 + "\n\nhelp(\"rotor\") explains a word, help(\"Pressure\") a type, help(x) what can be done with x.";
     }
 
@@ -92,7 +93,7 @@ final class Help {
             lines.add(form(method));
             String note = note(method, result);
             if (!note.isEmpty()) {
-                lines.add(RecordText.indented(wrapped(note)));
+                lines.add(RecordText.indented(wrapped(note, WIDTH)));
             }
         }
         example(function).ifPresent(example -> lines.add("for example\n  " + example));
@@ -158,7 +159,7 @@ final class Help {
     private String type(Class<?> type) {
         List<String> lines = new ArrayList<>();
         String note = SourceNotes.of(type).ofType();
-        lines.add(type.getSimpleName() + (note.isEmpty() ? "" : ": " + wrapped(note)));
+        lines.add(type.getSimpleName() + (note.isEmpty() ? "" : ": " + wrapped(note, WIDTH)));
         if (type.isEnum()) {
             lines.add("one of " + constants(type));
         }
@@ -200,10 +201,10 @@ final class Help {
             for (Method method : member.overloads()) {
                 lines.add(List.of(
                         plainFirst && method.getParameterCount() == 0 ? method.getName() + "()" : form(method),
-                        wrapped(SourceNotes.of(method.getDeclaringClass()).of(method))));
+                        SourceNotes.of(method.getDeclaringClass()).of(method)));
             }
         }
-        return TextTable.pairs(lines);
+        return pairs(lines);
     }
 
     /** The method on each type that has one of that name. */
@@ -221,12 +222,21 @@ final class Help {
         return lines.isEmpty() ? Optional.empty() : Optional.of(name + "\n" + String.join("\n", lines));
     }
 
+    /** Pairs of what is written and what is said of it, the latter broken into lines so that all fits the screen. */
+    private static String pairs(List<List<String>> pairs) {
+        int left = pairs.stream().mapToInt(pair -> pair.get(0).length()).max().orElse(0);
+        int right = Math.max(LEAST_WIDTH, WIDTH - left - TextTable.GAP.length());
+        return TextTable.pairs(pairs.stream()
+                .map(pair -> List.of(pair.get(0), wrapped(pair.get(1), right)))
+                .toList());
+    }
+
     /** Broken into lines between words. */
-    private static String wrapped(String text) {
+    private static String wrapped(String text, int most) {
         StringBuilder lines = new StringBuilder();
         int width = 0;
         for (String word : text.split(" ")) {
-            if (width > 0 && width + 1 + word.length() > WIDTH - 20) {
+            if (width > 0 && width + 1 + word.length() > most) {
                 lines.append('\n');
                 width = 0;
             } else if (width > 0) {

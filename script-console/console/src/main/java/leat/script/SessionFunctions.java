@@ -105,7 +105,7 @@ public final class SessionFunctions {
 
     /**
      * The choice of the planner's heads: keys of families in the catalogue, the best first, such as
-     * {@code heads("spray-3_7", "rotor-6_9")}.
+     * {@code heads("spray-3_7", "multi-7_6")}.
      */
     public PlannerParameters heads(String... families) {
         PlannerParameters usual = PlannerParameters.defaults();

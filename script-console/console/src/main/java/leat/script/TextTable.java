@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 /** Rows of text in columns that line up; columns of figures end together, others begin together. */
 final class TextTable {
 
-    private static final String GAP = "   ";
+    static final String GAP = "   ";
     private static final Pattern FIGURE = Pattern.compile("-?\\d[\\d.,]*( \\S+)?|none|");
 
     private final List<List<String>> rows = new ArrayList<>();

@@ -47,6 +47,10 @@ final class TypeView implements ProxyObject {
         }
     }
 
+    SortedMap<String, Operation> functions() {
+        return Surface.statics(type);
+    }
+
     Set<String> names() {
         return members.keySet();
     }

@@ -30,6 +30,9 @@ final class ValueText {
         if (value.isString()) {
             return value.asString();
         }
+        if (value.hasArrayElements() && value.getArraySize() == 0) {
+            return "none";
+        }
         Optional<Object> host = host(value);
         if (host.isPresent()) {
             return views.display().show(host.get());

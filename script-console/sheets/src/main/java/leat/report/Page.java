@@ -44,6 +44,7 @@ final class Page {
     private Map<String, Object> context() {
         Map<String, Object> context = new TreeMap<>();
         context.put("name", yard.name());
+        context.put("what", yard.power().isEmpty() ? "Plan of the water" : "Plan of water and power");
         context.put("edition", yard.edition());
         context.put("units", yard.units() == UnitSystem.US ? "US units" : "metric units");
         context.put("general", Cautions.GENERAL);

@@ -52,8 +52,7 @@ final class PowerPainter {
 
     private void lightSwitch(LightSwitch one) {
         PhaseStyle phase = PhaseStyle.of(one.phase());
-        Legend.Sample sample =
-                (c, box) -> PowerSymbols.lightSwitch(c, box.centreX(), box.centreY() + 1, PhaseStyle.NOW);
+        Legend.Sample sample = (c, box) -> PowerSymbols.lightSwitch(c, box.centreX(), box.centreY() + 1, PhaseStyle.NOW);
         thing(
                 one.at(),
                 one.id() + ": switch" + phase.words(),
@@ -93,7 +92,7 @@ final class PowerPainter {
         board.legend()
                 .add(
                         "78",
-                        "end of what is laid now for later: closed, boxed, tagged",
+                        "end laid for later: closed, boxed, tagged",
                         (c, box) -> PowerSymbols.earlyEnd(c, box.centreX() - 2, box.centreY() - 2.6));
     }
 
@@ -119,7 +118,7 @@ final class PowerPainter {
 
     private static String legend(Load load) {
         if (load instanceof Outlet outlet) {
-            return outlet.groundFault() ? "outlet that protects itself against leaking current" : "outlet";
+            return outlet.groundFault() ? "outlet with ground-fault protection" : "outlet";
         }
         if (load instanceof Luminaire) {
             return "luminaire";
@@ -159,7 +158,13 @@ final class PowerPainter {
     }
 
     private void thing(
-            Point at, String title, String key, String legend, Legend.Sample sample, PhaseStyle phase, Symbol symbol) {
+            Point at,
+            String title,
+            String key,
+            String legend,
+            Legend.Sample sample,
+            PhaseStyle phase,
+            Symbol symbol) {
         double x = board.x(at);
         double y = board.y(at);
         board.canvas().beginItem(title, "");

@@ -1,6 +1,5 @@
 package leat.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import leat.model.id.PipeId;
 import leat.model.plan.Yard;
@@ -44,12 +43,9 @@ final class PowerPlan implements PlanSheet.Content {
 
     @Override
     public List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        notes.add(
-                "A licensed electrician checks and connects all of this; permit and inspection come before filling in.");
-        notes.add("Power and control are never in one conduit or box. Prove dead before touching.");
-        notes.add(
-                "In brackets: the circuit. Conduits in one trench are drawn side by side; places are to scale, symbols not.");
-        return notes;
+        return List.of(
+                "A licensed electrician checks and connects all of this, with permit, and before trenches are filled.",
+                "Power and control never share a conduit or a box.",
+                "In brackets: the circuit. Conduits of one trench are drawn side by side.");
     }
 }

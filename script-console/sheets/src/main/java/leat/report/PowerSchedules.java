@@ -2,9 +2,12 @@ package leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import leat.model.id.CableId;
 import leat.model.id.CircuitId;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
@@ -32,11 +35,14 @@ final class PowerSchedules {
     private final PowerSystem power;
     private final UnitSystem units;
     private final ReportFigures figures;
+    private final SortedMap<CableId, String> grounding;
 
-    PowerSchedules(Yard yard, ReportFigures figures) {
+    /** @param grounding sizes of the grounding conductors, as far as they are known */
+    PowerSchedules(Yard yard, ReportFigures figures, SortedMap<CableId, String> grounding) {
         this.power = yard.power();
         this.units = yard.units();
         this.figures = figures;
+        this.grounding = grounding;
     }
 
     Table panels() {
@@ -79,7 +85,9 @@ final class PowerSchedules {
                 "feeds",
                 head("load", Dimension.POWER),
                 head("current", Dimension.CURRENT),
+                head("reckoned", Dimension.CURRENT),
                 "conductor",
+                head("ampacity", Dimension.CURRENT),
                 head("voltage drop", Dimension.RATIO),
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
@@ -95,7 +103,9 @@ final class PowerSchedules {
                     Cell.text(names(power.loadsOf(circuit.id()).stream().map(Load::id))),
                     Cell.figure(load(circuit.id()), units),
                     figure(circuit.id(), ReportFigures.CURRENT),
+                    figure(circuit.id(), ReportFigures.RECKONED),
                     Cell.text(conductors(circuit.id())),
+                    figure(circuit.id(), ReportFigures.AMPACITY),
                     figure(circuit.id(), ReportFigures.DROP),
                     Words.when(circuit.phase())));
         }
@@ -132,6 +142,7 @@ final class PowerSchedules {
                 "kind",
                 "circuit",
                 head("power", Dimension.POWER),
+                head("voltage drop", Dimension.RATIO),
                 "notes",
                 head("east", Dimension.LENGTH),
                 head("north", Dimension.LENGTH),
@@ -144,6 +155,7 @@ final class PowerSchedules {
                         Cell.text(load.id().kind()),
                         Cell.text(load.circuit().map(Id::name).orElse("none yet")),
                         Cell.figure(load.power(), units),
+                        figure(load.id(), ReportFigures.DROP),
                         Cell.text(about(load)),
                         Cell.figure(load.at().east(), units),
                         Cell.figure(load.at().north(), units),
@@ -182,7 +194,11 @@ final class PowerSchedules {
                 "to",
                 "conductors",
                 "size",
+                "grounding",
                 head("length", Dimension.LENGTH),
+                head("current", Dimension.CURRENT),
+                head("ampacity", Dimension.CURRENT),
+                head("lost", Dimension.VOLTAGE),
                 "through conduits",
                 "state",
                 "when");
@@ -195,11 +211,21 @@ final class PowerSchedules {
                         Cell.text(Words.named(cable.to())),
                         Cell.text(conductors(cable)),
                         Cell.text(cable.conductor().orElse("open")),
+                        Cell.text(grounding.getOrDefault(cable.id(), "")),
                         Cell.figure(cable.route().length(), units),
+                        figure(cable.id(), ReportFigures.CURRENT),
+                        figure(cable.id(), ReportFigures.AMPACITY),
+                        lost(cable.id()),
                         Cell.text(names(cable.conduits().stream())),
                         state(cable.existing()),
                         Words.when(cable.phase()))));
         return new Table(columns, rows);
+    }
+
+    /** Finer than voltages elsewhere: a cable loses little. */
+    private Cell lost(CableId id) {
+        Quantity lost = figures.of(id).get(ReportFigures.LOST);
+        return lost == null ? Cell.UNKNOWN : new Cell(String.format(Locale.ROOT, "%.2f", lost.si()), true);
     }
 
     private static String purpose(Cable cable) {
@@ -224,6 +250,7 @@ final class PowerSchedules {
                 "holds",
                 "lies in it already",
                 head("fill", Dimension.RATIO),
+                head("at most", Dimension.RATIO),
                 "state",
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
@@ -239,6 +266,7 @@ final class PowerSchedules {
                             .map(wires -> wires.count() + " of " + wires.size())
                             .collect(Collectors.joining(", "))),
                     figure(conduit.id(), ReportFigures.FILL),
+                    figure(conduit.id(), ReportFigures.MOST_FILL),
                     state(conduit.existing()),
                     Words.when(conduit.phase())));
         }

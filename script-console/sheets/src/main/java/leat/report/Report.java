@@ -21,7 +21,11 @@ public final class Report {
      * and those that only calculations can tell, such as {@code watering.csv} where a climate is stated.
      */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
-        return files(assessment.yard(), assessment.coverage(), AssessedFigures.of(assessment), Sections.of(assessment));
+        return files(
+                assessment.yard(),
+                AssessedFigures.of(assessment),
+                SheetList.of(assessment),
+                Sections.of(assessment));
     }
 
     /**
@@ -33,12 +37,15 @@ public final class Report {
      * @param figures of this yard; what it leaves out stays open in the tables
      */
     public static SortedMap<String, byte[]> files(Yard yard, CoverageResult coverage, ReportFigures figures) {
-        return files(yard, coverage, figures, Sections.of(yard, coverage, figures));
+        return files(
+                yard,
+                figures,
+                SheetList.of(yard, coverage, figures),
+                Sections.of(yard, coverage, figures));
     }
 
     private static SortedMap<String, byte[]> files(
-            Yard yard, CoverageResult coverage, ReportFigures figures, List<Section> sections) {
-        List<Sheet> sheets = new SheetList(yard, coverage, figures).sheets();
+            Yard yard, ReportFigures figures, List<Sheet> sheets, List<Section> sections) {
         SortedMap<String, byte[]> files = new TreeMap<>();
         sheets.forEach(sheet -> files.put(sheet.file(), SvgWriter.file(sheet.drawing())));
         sections.forEach(section -> files.putAll(section.files()));

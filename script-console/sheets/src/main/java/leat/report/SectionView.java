@@ -61,7 +61,7 @@ final class SectionView {
             int column = i;
             boolean number =
                     shown.rows().stream().anyMatch(row -> row.get(column).number());
-            heads.add(Map.of("text", shown.columns().get(i), "number", number));
+            heads.add(Map.of("text", Words.raised(shown.columns().get(i)), "number", number));
         }
         List<Map<String, Object>> lines = shown.rows().stream()
                 .map(row -> Map.<String, Object>of(

@@ -1,6 +1,7 @@
 package leat.report;
 
 import java.util.List;
+import java.util.SortedMap;
 import leat.draw.Canvas;
 import leat.draw.Colour;
 import leat.draw.Hatch;
@@ -9,12 +10,14 @@ import leat.draw.LineWidth;
 import leat.draw.Palette;
 import leat.draw.PenPath;
 import leat.draw.Style;
+import leat.model.id.SegmentId;
 import leat.model.trench.TrenchSegment;
 
 /** Draws trenches as pale bands under the pipes; those dug by hand are hatched across. */
 final class TrenchPainter {
 
     private static final String LAYER = "trenches";
+    private static final String PLANNED = "trench-";
     private static final double HALF_MM = 1.5;
     private static final Colour EARTH = Palette.ORANGE.tint(0.28);
 
@@ -47,7 +50,7 @@ final class TrenchPainter {
     }
 
     /** Asks for room for names and depths. */
-    void letter(List<TrenchSegment> trenches) {
+    void letter(List<TrenchSegment> trenches, SortedMap<SegmentId, String> sections) {
         for (TrenchSegment trench : trenches) {
             double[] xy = board.sheet(trench.route().points());
             int piece = LetteredLine.longest(xy);
@@ -55,14 +58,25 @@ final class TrenchPainter {
             board.callouts()
                     .add(
                             LAYER,
-                            "trench " + trench.id(),
-                            List.of(trench.id() + ": " + Words.small(trench.depth(), board.units())),
+                            Words.named(trench.id()),
+                            List.of(shortName(trench.id()) + ": " + Words.small(trench.depth(), board.units())
+                                    + section(sections, trench)),
                             (xy[piece] + xy[piece + 2]) / 2,
                             (xy[piece + 1] + xy[piece + 3]) / 2,
                             HALF_MM + 0.4,
                             Callouts.DEVICES,
                             Lettering.small());
         }
+    }
+
+    /** Planned trenches are called {@code trench-1} and so on; on a sheet of trenches the number tells enough. */
+    static String shortName(SegmentId id) {
+        return id.name().startsWith(PLANNED) ? id.name().substring(PLANNED.length()) : id.name();
+    }
+
+    private static String section(SortedMap<SegmentId, String> sections, TrenchSegment trench) {
+        String letter = sections.get(trench.id());
+        return letter == null ? "" : " (" + letter + ")";
     }
 
     private String title(TrenchSegment trench) {

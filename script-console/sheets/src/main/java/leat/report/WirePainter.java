@@ -3,6 +3,7 @@ package leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import leat.draw.Box;
 import leat.draw.Canvas;
@@ -33,14 +34,28 @@ final class WirePainter {
     WirePainter(Board board, PowerSystem power) {
         this.board = board;
         this.power = power;
-        drawn = Lanes.of(lines(), SPACING_MM);
+        drawn = new TreeMap<>();
+        List<Lanes.Line> lines = lines();
+        SortedMap<String, double[]> lanes = Lanes.of(lines, SPACING_MM);
+        lines.forEach(line -> drawn.put(line.name(), tied(line.xy(), lanes.getOrDefault(line.name(), line.xy()))));
+    }
+
+    /** Beside others on the way, but beginning and ending in its true places. */
+    private static double[] tied(double[] trueXy, double[] lane) {
+        if (lane == trueXy) {
+            return trueXy;
+        }
+        double[] tied = new double[lane.length + 4];
+        System.arraycopy(trueXy, 0, tied, 0, 2);
+        System.arraycopy(lane, 0, tied, 2, lane.length);
+        System.arraycopy(trueXy, trueXy.length - 2, tied, lane.length + 2, 2);
+        return tied;
     }
 
     private List<Lanes.Line> lines() {
         List<Lanes.Line> lines = new ArrayList<>();
         power.conduits()
-                .forEach(one -> lines.add(
-                        new Lanes.Line(key(one), "", board.sheet(one.route().points()))));
+                .forEach(one -> lines.add(new Lanes.Line(key(one), "", board.sheet(one.route().points()))));
         power.cables().forEach(cable -> {
             int number = 0;
             for (double[] way : ways(cable)) {
@@ -79,8 +94,7 @@ final class WirePainter {
         List<Cable> held = power.cablesIn(conduit.id());
         WireStyle style = WireStyle.of(conduit, held);
         PhaseStyle phase = PhaseStyle.of(conduit.existing(), conduit.phase());
-        double[] xy =
-                drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
+        double[] xy = drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
         Canvas canvas = board.canvas();
         canvas.beginItem(title(conduit, held, style, phase), "");
         conduit(canvas, xy, style, phase, LetteredLine.EVERY_MM);
@@ -90,9 +104,7 @@ final class WirePainter {
         board.legend()
                 .add(
                         "50-" + style.ordinal(),
-                        style == WireStyle.SPARE
-                                ? "spare conduit, with a pull string"
-                                : "conduit with " + style.label(),
+                        style == WireStyle.SPARE ? "spare conduit, with a pull string" : "conduit with " + style.label(),
                         (c, box) -> conduit(c, across(box), style, PhaseStyle.NOW, box.width()));
         String size = conduit.size().orElse("size open");
         label(
@@ -105,8 +117,7 @@ final class WirePainter {
 
     private static String users(List<Cable> held) {
         return held.stream()
-                .map(cable ->
-                        cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires")
+                .map(cable -> cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires")
                 .distinct()
                 .collect(Collectors.joining(", "));
     }
@@ -123,8 +134,10 @@ final class WirePainter {
     }
 
     private static void conduit(Canvas canvas, double[] xy, WireStyle style, PhaseStyle phase, double everyMm) {
-        canvas.shape(PenPath.polyline(Parallels.beside(xy, WALL_MM)), phase.line(LineWidth.W025, style.colour()));
-        canvas.shape(PenPath.polyline(Parallels.beside(xy, -WALL_MM)), phase.line(LineWidth.W025, style.colour()));
+        canvas.shape(
+                PenPath.polyline(Parallels.beside(xy, WALL_MM)), phase.line(LineWidth.W025, style.colour()));
+        canvas.shape(
+                PenPath.polyline(Parallels.beside(xy, -WALL_MM)), phase.line(LineWidth.W025, style.colour()));
         LetteredLine.letters(canvas, xy, style.letter(), style.lettering(), everyMm);
     }
 
@@ -143,8 +156,8 @@ final class WirePainter {
                     .add(
                             "51-" + style.ordinal(),
                             style == WireStyle.POWER
-                                    ? "power cable outside conduit: indoors, or buried bare"
-                                    : "valve wires outside conduit",
+                                    ? "power cable in no conduit"
+                                    : "valve wires in no conduit",
                             (c, box) -> cable(c, across(box), style, PhaseStyle.NOW, box.width()));
             if (number == 0 && cable.conduits().isEmpty()) {
                 label(LAYER_CABLES, "cable " + cable.id(), List.of(cableWords(cable)), xy, style);

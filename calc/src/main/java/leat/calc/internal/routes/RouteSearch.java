@@ -83,6 +83,13 @@ public final class RouteSearch {
         }
     }
 
+    /** One more corner at which trenches may bend; left out where none may run. */
+    public void addCorner(Point at) {
+        if (site.open().allows(at.xM(), at.yM())) {
+            ways.add(at.xM(), at.yM());
+        }
+    }
+
     /** One more way between two places, whatever lies between them: a conduit that is there, or a wire indoors. */
     public void link(int a, int b, double costM) {
         ways.link(a, b, costM);
