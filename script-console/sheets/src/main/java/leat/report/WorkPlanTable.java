@@ -25,30 +25,37 @@ final class WorkPlanTable {
 
     private WorkPlanTable() {}
 
+    /** For people: of many things of a kind only the first are named. */
     static Table of(WorkPlanResult plan, Phase phase, UnitSystem units) {
         return new Table(
                 List.of("step", "what to do", "part", "to what", "figure", "by", "after"),
-                plan.steps(phase).stream().map(step -> row(step, units)).toList());
+                plan.steps(phase).stream()
+                        .map(step -> row(step, Words.list(step.subjects()), units))
+                        .toList());
     }
 
-    /** All phases one below the other, for other programs. */
+    /** All phases one below the other, for other programs, with the name of every thing. */
     static Table all(WorkPlanResult plan, UnitSystem units) {
         List<List<Cell>> rows = new ArrayList<>();
         plan.steps()
                 .forEach((phase, steps) -> steps.forEach(step -> {
-                    List<Cell> row = new ArrayList<>(row(step, units));
+                    List<Cell> row = new ArrayList<>(row(step, names(step), units));
                     row.add(0, Cell.text(phase == Phase.NOW ? "now" : "later"));
                     rows.add(row);
                 }));
         return new Table(List.of("when", "step", "what to do", "part", "to what", "figure", "by", "after"), rows);
     }
 
-    private static List<Cell> row(WorkStep step, UnitSystem units) {
+    private static String names(WorkStep step) {
+        return step.subjects().stream().map(Id::name).distinct().collect(Collectors.joining(", "));
+    }
+
+    private static List<Cell> row(WorkStep step, String subjects, UnitSystem units) {
         return List.of(
                 number(step.number()),
                 Cell.text(step.kind().label()),
                 Cell.text(step.part()),
-                Cell.text(step.subjects().stream().map(Id::name).distinct().collect(Collectors.joining(", "))),
+                Cell.text(subjects),
                 Cell.text(figure(step.kind(), step.figure(), units)),
                 Cell.text(step.kind().isForOthers() ? step.kind().worker().label() : ""),
                 Cell.text(step.after().stream().map(WorkPlanTable::plain).collect(Collectors.joining(", "))));

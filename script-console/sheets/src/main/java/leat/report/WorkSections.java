@@ -2,12 +2,10 @@ package leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import leat.calc.assess.Assessment;
 import leat.calc.phasing.EarlyEnd;
-import leat.calc.workplan.WorkStep;
-import leat.calc.workplan.Worker;
+import leat.calc.workplan.WorkPlanResult;
 import leat.model.plan.Yard;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.UnitSystem;
@@ -22,13 +20,12 @@ final class WorkSections {
         UnitSystem units = assessment.yard().units();
         List<Section> sections = new ArrayList<>();
         sections.add(phases(assessment.yard()).table("What ends early this year", ends(assessment, units)));
+        WorkPlanResult plan = assessment.workPlan();
         Section order = Section.of(Chapter.WORK, "order", "Order of digging, laying and testing")
-                .say("A step may begin when those in the last column are done. Nothing is covered before it was tested,"
-                        + " looked at and measured.");
-        for (Map.Entry<Phase, List<WorkStep>> phase :
-                assessment.workPlan().steps().entrySet()) {
-            order = order.table(phase.getKey() == Phase.NOW ? "This year" : "Later", steps(phase.getValue(), units));
-        }
+                .say(WorkPlanTable.ABOUT)
+                .table("This year", WorkPlanTable.of(plan, Phase.NOW, units))
+                .table("Later", WorkPlanTable.of(plan, Phase.LATER, units))
+                .file("work-plan.csv", WorkPlanTable.all(plan, units));
         sections.add(order);
         sections.add(others(assessment));
         return List.copyOf(sections);
@@ -64,39 +61,23 @@ final class WorkSections {
                 rows);
     }
 
-    private static Table steps(List<WorkStep> steps, UnitSystem units) {
-        List<List<Cell>> rows = new ArrayList<>();
-        for (WorkStep step : steps) {
-            rows.add(List.of(
-                    Cell.figure(step.number(), units),
-                    Cell.text(step.kind().label()),
-                    Cell.text(step.part()),
-                    Cell.text(Words.list(step.subjects())),
-                    Cell.text(step.figure()
-                            .map(figure -> Words.show(figure, units))
-                            .orElse("")),
-                    Cell.text(
-                            step.kind().worker() == Worker.ANYONE
-                                    ? ""
-                                    : step.kind().worker().label()),
-                    Cell.text(String.join(
-                            ", ",
-                            step.after().stream()
-                                    .map(one -> Long.toString((long) one.value()))
-                                    .toList()))));
-        }
-        return new Table(List.of("step", "what", "part", "of", "how much", "by", "after steps"), rows);
-    }
-
     /** Each deed that is not for everyone, once. */
     private static Section others(Assessment assessment) {
         TreeSet<String> lines = new TreeSet<>();
-        assessment.workPlan().steps().values().forEach(steps -> steps.stream()
-                .filter(step -> step.kind().isForOthers())
-                .forEach(step ->
-                        lines.add(step.kind().worker().label() + ": " + step.kind().label())));
+        assessment
+                .workPlan()
+                .steps()
+                .values()
+                .forEach(steps -> steps.stream()
+                        .filter(step -> step.kind().isForOthers())
+                        .forEach(step -> lines.add(step.kind().worker().label() + ": "
+                                + step.kind().label())));
         return Section.of(Chapter.WORK, "others", "What is left to licensed people and to local code")
                 .points(List.copyOf(lines))
-                .say(lines.isEmpty() ? "" : "Which permits, devices, depths and inspections are asked for, local codes decide. " + Cautions.GENERAL);
+                .say(
+                        lines.isEmpty()
+                                ? ""
+                                : "Which permits, devices, depths and inspections are asked for, local codes decide. "
+                                        + Cautions.GENERAL);
     }
 }
