@@ -65,7 +65,8 @@ public final class Assessor {
         var phasing = Phasing.run(site, PhasingParameters.defaults(), progress);
         var workPlan = WorkPlan.run(site, WorkPlanParameters.of(digging, phasing), progress);
         progress.at(0.9, "takeoff");
-        var takeoff = Takeoff.run(site, TakeoffParameters.defaults().withDigging(digging), progress);
+        var counting = TakeoffParameters.defaults().withWiring(wiring).withDigging(digging);
+        var takeoff = Takeoff.run(site, counting, progress);
         var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
         progress.at(0.95, "watering schedule");
         var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);

@@ -2,6 +2,7 @@ package leat.calc.takeoff;
 
 import java.util.Optional;
 import leat.calc.digging.DiggingResult;
+import leat.calc.wiring.WiringResult;
 import leat.model.fault.Require;
 import leat.model.quantity.Angle;
 import leat.model.quantity.Count;
@@ -24,6 +25,8 @@ import leat.model.quantity.Length;
  * @param boxHeight    of outlets, switches and the like above grade; default 450 mm, common practice, no source
  * @param conduitStick length of rigid conduit as it is bought; default 10 ft, common practice, no source
  * @param conduitCoil  length of corrugated duct as it is bought; default 50 m, common practice, no source
+ * @param wiring       of the same site; without it grounding conductors count in the size of the others, which is never too
+ *                     thin
  * @param digging      of the same site; without it there is no bedding, no warning tape and no digging
  * @param searchSteps effort of the search for the best cut of each material; default 200,000
  */
@@ -39,6 +42,7 @@ public record TakeoffParameters(
         Length boxHeight,
         Length conduitStick,
         Length conduitCoil,
+        Optional<WiringResult> wiring,
         Optional<DiggingResult> digging,
         Count searchSteps) {
 
@@ -54,6 +58,7 @@ public record TakeoffParameters(
         Require.atLeast("takeoff", "boxHeight", boxHeight, Length.ZERO);
         Require.moreThan("takeoff", "conduitStick", conduitStick, Length.ZERO);
         Require.moreThan("takeoff", "conduitCoil", conduitCoil, Length.ZERO);
+        Require.present("takeoff", "wiring", wiring);
         Require.present("takeoff", "digging", digging);
         Require.atLeast("takeoff", "searchSteps", searchSteps, Count.ZERO);
     }
@@ -72,10 +77,19 @@ public record TakeoffParameters(
                 Length.feet(10),
                 Length.metres(50),
                 Optional.empty(),
+                Optional.empty(),
                 Count.of(200_000));
     }
 
     public TakeoffParameters withDigging(DiggingResult result) {
+        return with(wiring, Optional.of(result));
+    }
+
+    public TakeoffParameters withWiring(WiringResult result) {
+        return with(Optional.of(result), digging);
+    }
+
+    private TakeoffParameters with(Optional<WiringResult> newWiring, Optional<DiggingResult> newDigging) {
         return new TakeoffParameters(
                 straight,
                 sharp,
@@ -88,7 +102,8 @@ public record TakeoffParameters(
                 boxHeight,
                 conduitStick,
                 conduitCoil,
-                Optional.of(result),
+                newWiring,
+                newDigging,
                 searchSteps);
     }
 }

@@ -2,6 +2,7 @@ package leat.calc.takeoff;
 
 import java.util.List;
 import java.util.Optional;
+import leat.calc.wiring.CableFigures;
 import leat.model.catalog.MaterialKind;
 import leat.model.finding.Subject;
 import leat.model.geometry.Point;
@@ -47,12 +48,22 @@ final class WireGoods {
                 cable.conductor().map(one -> WireRoles.sized(one, yard.code())).orElse("of open size");
         Length length = length(cable);
         if (circuit.method() == WiringMethod.IN_CONDUIT) {
-            // the grounding conductor too: it is never thicker, and finer only from 40 A up
-            colours.forEach(colour -> wire(cable, "wire " + size + " " + colour, length));
+            int grounding = colours.size() - 1;
+            colours.subList(0, grounding).forEach(colour -> wire(cable, "wire " + size + " " + colour, length));
+            wire(cable, "wire " + grounding(cable).orElse(size) + " " + colours.get(grounding), length);
         } else {
             wire(cable, "buried cable " + size + ", " + (colours.size() - 1) + " wires and ground", length);
         }
         endEarly(cable, colours.size());
+    }
+
+    /** As the review of the wiring found it, in the letters of a keyboard. */
+    private Optional<String> grounding(PowerCable cable) {
+        return parameters
+                .wiring()
+                .flatMap(wiring -> wiring.cable(cable.id()))
+                .flatMap(CableFigures::grounding)
+                .map(label -> label.replace("mm²", "mm2"));
     }
 
     private void control(ValveCable cable) {

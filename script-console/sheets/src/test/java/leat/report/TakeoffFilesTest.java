@@ -81,6 +81,14 @@ class TakeoffFilesTest {
     }
 
     @Test
+    void anAssessmentTellsWhereAMaterialGoes() {
+        long heads = assessment.yard().water().heads().stream()
+                .filter(head -> head.sector().isPresent())
+                .count();
+        assertEquals(heads, assessment.why("materials", "swing joint").value().si());
+    }
+
+    @Test
     void withoutPricesThereIsNoSum() {
         Assessment bare = assessed(List.of());
         String csv = new String(TakeoffFiles.of(bare).get("budget.csv"), StandardCharsets.UTF_8);
