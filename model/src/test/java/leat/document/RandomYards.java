@@ -17,7 +17,11 @@ import leat.model.catalog.FlowRule;
 import leat.model.catalog.HeadFamily;
 import leat.model.catalog.HeadShape;
 import leat.model.catalog.Jet;
+import leat.model.catalog.MaterialKind;
 import leat.model.catalog.PressureRange;
+import leat.model.catalog.Price;
+import leat.model.catalog.PriceBook;
+import leat.model.catalog.PriceUnit;
 import leat.model.catalog.RuleLimit;
 import leat.model.catalog.Rules;
 import leat.model.finding.Citation;
@@ -45,6 +49,7 @@ import leat.model.quantity.Flow;
 import leat.model.quantity.Length;
 import leat.model.quantity.Pressure;
 import leat.model.quantity.Quantity;
+import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
 import leat.model.site.Course;
 import leat.model.site.DigZone;
@@ -82,6 +87,24 @@ final class RandomYards {
         return new RandomYards(seed).yard();
     }
 
+    private Costs costs() {
+        String currency = random.nextBoolean() ? "USD" : "EUR";
+        SortedMap<MaterialKind, Ratio> byKind = new TreeMap<>();
+        some(List.of(MaterialKind.values())).forEach(kind -> byKind.put(kind, Ratio.percent(random.nextInt(101))));
+        return new Costs(
+                new PriceBook(list(i -> Price.of(
+                        name(),
+                        any(PriceUnit.class).symbol(),
+                        random.nextInt(1000) + "." + random.nextInt(1_000_000),
+                        currency,
+                        name(),
+                        "20" + (10 + random.nextInt(90)) + "-0" + (1 + random.nextInt(9)) + "-28"))),
+                Ratio.percent(random.nextInt(101)),
+                byKind,
+                Ratio.of(random.nextDouble()),
+                Ratio.percent(random.nextInt(3) * 5));
+    }
+
     private Yard yard() {
         Terrain terrain = terrain();
         WaterSystem water = new RandomWater(this).system();
@@ -104,7 +127,7 @@ final class RandomYards {
                 power,
                 trenches,
                 new RandomWatering(this).needs(terrain),
-                Costs.NONE,
+                costs(),
                 list(i -> new Temporary("controller " + name(), random.nextBoolean() ? "on a post" : name())),
                 new Planned(planned),
                 new Additions(

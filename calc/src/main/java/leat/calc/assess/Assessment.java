@@ -21,6 +21,9 @@ import leat.calc.staking.StakingResult;
 import leat.calc.supply.SupplyResult;
 import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
+import leat.calc.wiring.WiringResult;
+import leat.calc.wiring.WiringReview;
+import leat.calc.wiring.WiringReviewParameters;
 import leat.calc.workplan.WorkPlanResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
@@ -49,6 +52,7 @@ public record Assessment(
         ZoneReviewResult zoning,
         CoverageResult coverage,
         TrenchReviewResult trenching,
+        WiringResult wiring,
         DiggingResult digging,
         StakingResult staking,
         PhasingResult phasing,
@@ -76,6 +80,7 @@ public record Assessment(
                         zoning.findings(),
                         coverage.findings(),
                         trenching.findings(),
+                        wiring.findings(),
                         schedule.findings(),
                         digging.findings(),
                         staking.findings(),
@@ -102,17 +107,26 @@ public record Assessment(
      *
      * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code minutes July} or
      *     {@code minutes peak} of a zone, {@code length}, {@code width}, {@code volume}, {@code loose}, {@code bedding} or
-     *     {@code backfill} of a trench
+     *     {@code backfill} of a trench; {@code current}, {@code drop}, {@code ampacity} or {@code fill} of a circuit, a cable,
+     *     a load or a conduit
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
+        if (WiredThings.has(id)) {
+            return WiringReview.why(site, WiringReviewParameters.defaults(), id, figure);
+        }
         if (id instanceof SegmentId trench) {
-            return Digging.why(site, DiggingParameters.defaults(), trench, figure);
+            return Digging.why(site, digging(wiring), trench, figure);
         }
         if (id instanceof ZoneId zone) {
             return Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure);
         }
         return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+    }
+
+    /** Conduits and cables lie as deep as the electrical code asks. */
+    static DiggingParameters digging(WiringResult wiring) {
+        return DiggingParameters.defaults().withCovers(wiring.covers());
     }
 
     static ScheduleParameters scheduling(
@@ -124,12 +138,18 @@ public record Assessment(
     }
 
     /**
-     * The same by name: of the first thing of that name that has figures, heads before hose bibs, zones and trenches. Of
-     * {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
+     * The same by name: of the first thing of that name that has figures, heads before hose bibs, zones and trenches, or of
+     * what is wired. Of {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
      */
     public Ledger why(String name, String figure) {
         if (name.equals(MATERIALS)) {
             return takeoff.why(figure);
+        }
+        Optional<Id> wired = WiredThings.with(yard().power(), figure)
+                .filter(id -> id.name().equals(name))
+                .findFirst();
+        if (wired.isPresent()) {
+            return why(wired.get(), figure);
         }
         Optional<? extends Id> found =
                 explained().filter(id -> id.name().equals(name)).findFirst();

@@ -10,7 +10,6 @@ import leat.calc.coverage.CoverageParameters;
 import leat.calc.coverage.CoverageResult;
 import leat.calc.coverage.WorkingHead;
 import leat.calc.digging.Digging;
-import leat.calc.digging.DiggingParameters;
 import leat.calc.hydraulics.HeadPressure;
 import leat.calc.hydraulics.Hydraulics;
 import leat.calc.hydraulics.HydraulicsParameters;
@@ -28,6 +27,8 @@ import leat.calc.takeoff.Takeoff;
 import leat.calc.takeoff.TakeoffParameters;
 import leat.calc.trenching.TrenchReview;
 import leat.calc.trenching.TrenchReviewParameters;
+import leat.calc.wiring.WiringReview;
+import leat.calc.wiring.WiringReviewParameters;
 import leat.calc.workplan.WorkPlan;
 import leat.calc.workplan.WorkPlanParameters;
 import leat.calc.zoning.ZoneReview;
@@ -57,12 +58,15 @@ public final class Assessor {
                 Coverage.run(site, CoverageParameters.defaults().withWorking(working(site, hydraulics)), progress);
         progress.at(0.8, "trenches");
         var trenching = TrenchReview.run(site, TrenchReviewParameters.defaults(), progress);
-        var digging = Digging.run(site, DiggingParameters.defaults(), progress);
+        progress.at(0.85, "wiring");
+        var wiring = WiringReview.run(site, WiringReviewParameters.defaults(), progress);
+        var digging = Digging.run(site, Assessment.digging(wiring), progress);
         var staking = Staking.run(site, StakingParameters.defaults(), progress);
         var phasing = Phasing.run(site, PhasingParameters.defaults(), progress);
         var workPlan = WorkPlan.run(site, WorkPlanParameters.of(digging, phasing), progress);
         progress.at(0.9, "takeoff");
-        var takeoff = Takeoff.run(site, TakeoffParameters.defaults(), progress);
+        var counting = TakeoffParameters.defaults().withWiring(wiring).withDigging(digging);
+        var takeoff = Takeoff.run(site, counting, progress);
         var budget = Budget.run(site, BudgetParameters.of(takeoff), progress);
         progress.at(0.95, "watering schedule");
         var schedule = Schedule.run(site, Assessment.scheduling(coverage, hydraulics, zoning), progress);
@@ -74,6 +78,7 @@ public final class Assessor {
                 zoning,
                 coverage,
                 trenching,
+                wiring,
                 digging,
                 staking,
                 phasing,

@@ -7,13 +7,14 @@ import leat.calc.Proposal;
 import leat.calc.placement.Placement;
 import leat.calc.sizing.Sizing;
 import leat.calc.trenching.Trenching;
+import leat.calc.wiring.Wiring;
 import leat.calc.zoning.Zoning;
 import leat.model.finding.Bound;
 import leat.model.finding.Reason;
 import leat.model.finding.Status;
 import leat.model.plan.Site;
 
-/** From a survey to a planned water system: all stages in their order, each on what the one before proposed. */
+/** From a survey to planned water and power: all stages in their order, each on what the one before proposed. */
 public final class Planner {
 
     private Planner() {}
@@ -33,7 +34,8 @@ public final class Planner {
                 (here, news) -> Placement.run(here, parameters.placement(), news),
                 (here, news) -> Zoning.run(here, parameters.zoning(), news),
                 (here, news) -> Trenching.run(here, parameters.trenching(), news),
-                (here, news) -> Sizing.run(here, parameters.sizing(), news));
+                (here, news) -> Sizing.run(here, parameters.sizing(), news),
+                (here, news) -> Wiring.run(here, parameters.wiring(), news));
         List<Bound> bounds = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>();
         Status status = Status.COMPLETE;

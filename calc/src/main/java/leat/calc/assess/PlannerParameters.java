@@ -4,6 +4,7 @@ import java.util.List;
 import leat.calc.placement.PlacementParameters;
 import leat.calc.sizing.SizingParameters;
 import leat.calc.trenching.TrenchingParameters;
+import leat.calc.wiring.WiringParameters;
 import leat.calc.zoning.ZoningParameters;
 import leat.model.fault.Require;
 import leat.model.quantity.Count;
@@ -14,13 +15,15 @@ public record PlannerParameters(
         PlacementParameters placement,
         ZoningParameters zoning,
         TrenchingParameters trenching,
-        SizingParameters sizing) {
+        SizingParameters sizing,
+        WiringParameters wiring) {
 
     public PlannerParameters {
         Require.present("planner", "placement", placement);
         Require.present("planner", "zoning", zoning);
         Require.present("planner", "trenching", trenching);
         Require.present("planner", "sizing", sizing);
+        Require.present("planner", "wiring", wiring);
     }
 
     public static PlannerParameters defaults() {
@@ -28,23 +31,29 @@ public record PlannerParameters(
                 PlacementParameters.defaults(),
                 ZoningParameters.defaults(),
                 TrenchingParameters.defaults(),
-                SizingParameters.defaults());
+                SizingParameters.defaults(),
+                WiringParameters.defaults());
     }
 
     public PlannerParameters withPlacement(PlacementParameters one) {
-        return new PlannerParameters(one, zoning, trenching, sizing);
+        return new PlannerParameters(one, zoning, trenching, sizing, wiring);
     }
 
     public PlannerParameters withZoning(ZoningParameters one) {
-        return new PlannerParameters(placement, one, trenching, sizing);
+        return new PlannerParameters(placement, one, trenching, sizing, wiring);
     }
 
+    /** What it chooses about trenches holds for wires too. */
     public PlannerParameters withTrenching(TrenchingParameters one) {
-        return new PlannerParameters(placement, zoning, one, sizing);
+        return new PlannerParameters(placement, zoning, one, sizing, wiring.withTrenches(one.choices()));
     }
 
     public PlannerParameters withSizing(SizingParameters one) {
-        return new PlannerParameters(placement, zoning, trenching, one);
+        return new PlannerParameters(placement, zoning, trenching, one, wiring);
+    }
+
+    public PlannerParameters withWiring(WiringParameters one) {
+        return new PlannerParameters(placement, zoning, trenching, sizing, one);
     }
 
     /** The choices that most yards make, without naming their stage: families of heads, by catalogue key. */

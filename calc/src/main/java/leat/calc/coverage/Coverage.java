@@ -10,6 +10,7 @@ import leat.model.finding.Finding;
 import leat.model.finding.Status;
 import leat.model.id.SurfaceId;
 import leat.model.plan.Site;
+import leat.model.site.Phase;
 import leat.model.site.Surface;
 import leat.model.water.Head;
 
@@ -18,13 +19,16 @@ public final class Coverage {
 
     private Coverage() {}
 
-    /** All heads of the yard, as if all ran for the same time. */
+    /**
+     * All heads of the yard, as if all ran for the same time. What is watered now must do with the heads of now: those of
+     * later count only for what comes later, but wherever they throw where none should be.
+     */
     public static CoverageResult run(Site site, CoverageParameters parameters, Progress progress) {
         List<Surface> watered = WateredSurfaces.of(site);
-        ThrowingHeads heads = ThrowingHeads.of(site, parameters);
+        ThrowingHeads heads = ThrowingHeads.of(site, parameters, Phase.LATER);
         SortedMap<SurfaceId, SurfaceCoverage> surfaces = new TreeMap<>();
         List<Finding> findings = new ArrayList<>();
-        var measuring = new WateredSurfaces(site, parameters, heads);
+        var measuring = new WateredSurfaces(site, parameters);
         for (Surface surface : watered) {
             if (progress.stopped()) {
                 return new CoverageResult(Status.STOPPED, surfaces, Collections.emptySortedMap(), findings);

@@ -1,6 +1,7 @@
 package leat.calc.coverage;
 
 import java.util.List;
+import leat.calc.HeadPhases;
 import leat.calc.internal.cells.DepthCurve;
 import leat.calc.internal.cells.HeadArrays;
 import leat.model.catalog.HeadFamily;
@@ -8,6 +9,7 @@ import leat.model.geometry.Sector;
 import leat.model.plan.Site;
 import leat.model.quantity.Flow;
 import leat.model.quantity.Length;
+import leat.model.site.Phase;
 import leat.model.water.Head;
 
 /** The heads that throw, sorted by id, and the same as the kernels want them. */
@@ -16,9 +18,11 @@ record ThrowingHeads(List<Head> list, HeadArrays arrays) {
     /** A head too weak to reach anything is kept with a radius that reaches no cell. */
     private static final double NO_RADIUS_M = 1e-9;
 
-    static ThrowingHeads of(Site site, CoverageParameters parameters) {
+    /** @param phase heads of a later one are left out */
+    static ThrowingHeads of(Site site, CoverageParameters parameters, Phase phase) {
         List<Head> heads = site.yard().water().heads().stream()
                 .filter(head -> head.sector().isPresent())
+                .filter(head -> HeadPhases.of(head, site.yard()).compareTo(phase) <= 0)
                 .toList();
         var arrays = new HeadArrays(heads.size());
         for (int i = 0; i < heads.size(); i++) {

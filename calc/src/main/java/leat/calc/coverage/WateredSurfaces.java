@@ -2,6 +2,8 @@ package leat.calc.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import leat.calc.internal.cells.CellGrid;
 import leat.calc.internal.cells.CellRuns;
 import leat.calc.internal.cells.Covers;
@@ -16,6 +18,7 @@ import leat.model.quantity.Count;
 import leat.model.quantity.PrecipitationRate;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
+import leat.model.site.Phase;
 import leat.model.site.Surface;
 import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
@@ -27,13 +30,16 @@ final class WateredSurfaces {
 
     private final Site site;
     private final CoverageParameters parameters;
-    private final ThrowingHeads heads;
+    private final SortedMap<Phase, ThrowingHeads> headsBy = new TreeMap<>();
     private final Evenness evenness = new Evenness();
 
-    WateredSurfaces(Site site, CoverageParameters parameters, ThrowingHeads heads) {
+    WateredSurfaces(Site site, CoverageParameters parameters) {
         this.site = site;
         this.parameters = parameters;
-        this.heads = heads;
+    }
+
+    private ThrowingHeads heads(Phase phase) {
+        return headsBy.computeIfAbsent(phase, key -> ThrowingHeads.of(site, parameters, key));
     }
 
     static List<Surface> of(Site site) {
@@ -47,7 +53,7 @@ final class WateredSurfaces {
         CellGrid grid =
                 CellGrid.over(surface.region().bounds(), parameters.cell().metres(), MOST_CELLS);
         CellRuns cells = Covers.openCells(grid, surface, site.yard().terrain().surfaces());
-        var wetting = new Wetting(grid, heads.arrays());
+        var wetting = new Wetting(grid, heads(surface.phase()).arrays());
         wetting.wetAll();
         evenness.measure(wetting, cells);
         double all = Math.max(1, evenness.cells());
@@ -68,8 +74,9 @@ final class WateredSurfaces {
         Rule reach = site.rules().get(surface.isLawn() ? "coverage.two" : "coverage.one");
         if (!reach.isKeptBy(coverage.reachedAsWanted())) {
             // Before the first head is placed the plan is not wrong but unfinished.
-            Severity severity = heads.isEmpty() ? Severity.NOTE : reach.severity();
-            String advice = heads.isEmpty()
+            boolean isBare = heads(surface.phase()).isEmpty();
+            Severity severity = isBare ? Severity.NOTE : reach.severity();
+            String advice = isBare
                     ? "place heads"
                     : "move heads closer, turn their arcs or give them more radius; the drawing of coverage shows where";
             findings.add(new Finding(reach, severity, subject, coverage.reachedAsWanted(), reach.limit(), advice));

@@ -17,7 +17,7 @@ import leat.model.site.Terrain;
 final class GroundWalk {
 
     /** A step is about so long: an edge between lawn and paving is found to half of that. */
-    private static final double STEP_M = 0.1;
+    private static final double STEP_M = 0.25;
 
     /** What lies over what: the first of these counts. */
     private static final List<SurfaceKind> TOP_FIRST =

@@ -4,14 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import leat.model.catalog.CableSpec;
+import leat.model.catalog.ElectricalTables;
 import leat.model.id.CableId;
 import leat.model.id.ConduitId;
 import leat.model.id.LaidId;
 import leat.model.id.PipeId;
 import leat.model.plan.Site;
 import leat.model.power.Cable;
+import leat.model.power.Circuit;
+import leat.model.power.CodeFamily;
+import leat.model.power.Conduit;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
+import leat.model.power.ValveCable;
 import leat.model.quantity.Length;
 import leat.model.site.Phase;
 import leat.model.trench.TrenchSegment;
@@ -49,14 +55,16 @@ final class LaidThings {
             List<Cable> cables = power.cablesIn(conduit);
             // What a spare conduit will carry nobody knows: it lies as one for power.
             boolean isPower = cables.isEmpty() || cables.stream().anyMatch(PowerCable.class::isInstance);
-            Phase phase = power.conduit(conduit).map(one -> one.phase()).orElse(Phase.NOW);
-            return laid(id, isPower, phase, OPEN_CONDUIT_M, "digging.cover.conduit");
+            Phase phase = power.conduit(conduit).map(Conduit::phase).orElse(Phase.NOW);
+            double outsideM = power.conduit(conduit).flatMap(this::outside).orElse(OPEN_CONDUIT_M);
+            return laid(id, isPower, phase, outsideM, "digging.cover.conduit");
         }
         if (id instanceof CableId cable) {
             Optional<Cable> found = power.cable(cable);
             boolean isPower = found.filter(PowerCable.class::isInstance).isPresent();
             Phase phase = found.map(Cable::phase).orElse(Phase.NOW);
-            return laid(id, isPower, phase, OPEN_CABLE_M, "digging.cover.cable");
+            double outsideM = found.flatMap(this::outside).orElse(OPEN_CABLE_M);
+            return laid(id, isPower, phase, outsideM, "digging.cover.cable");
         }
         throw new AssertionError(id);
     }
@@ -73,6 +81,29 @@ final class LaidThings {
                 run.map(PipeRun::phase).orElse(Phase.NOW),
                 outsideM,
                 ruleM(isMain ? "trench.cover.main" : "trench.cover.lateral"));
+    }
+
+    private Optional<Double> outside(Conduit conduit) {
+        return conduit.size()
+                .map(size -> site.catalog().electrical().conduit(conduit.series(), size))
+                .map(spec -> spec.outside().orElse(spec.bore()).metres());
+    }
+
+    /** Of the circle that a cable with those conductors takes up; empty where none is made. */
+    private Optional<Double> outside(Cable cable) {
+        CodeFamily family = site.yard().codeFamily();
+        ElectricalTables tables = site.catalog().electrical();
+        Optional<CableSpec> spec = cable.conductor()
+                .flatMap(size -> cable instanceof ValveCable valves
+                        ? tables.controlCable(family, size, valves.strands())
+                        : liveWires(cable).flatMap(live -> tables.powerCable(family, size, live)));
+        return spec.map(one -> Math.sqrt(4 * one.fill().squareMetres() / Math.PI));
+    }
+
+    private Optional<Integer> liveWires(Cable cable) {
+        return cable instanceof PowerCable one
+                ? power.circuit(one.circuit()).map(Circuit::liveWires)
+                : Optional.empty();
     }
 
     private Laid laid(LaidId id, boolean isPower, Phase phase, double outsideM, String rule) {

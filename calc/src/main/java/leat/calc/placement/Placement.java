@@ -1,7 +1,9 @@
 package leat.calc.placement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import leat.calc.HeadPhases;
 import leat.calc.Progress;
 import leat.calc.Proposal;
 import leat.calc.placement.internal.Found;
@@ -32,8 +34,8 @@ public final class Placement {
     private Placement() {}
 
     /**
-     * Goes through the surfaces by name; heads placed on one count for the next where they reach it. A surface that given
-     * heads reach already gets none. Where full reach cannot be had, gives the best it found and a reason.
+     * Goes through the surfaces by name, those of later last; heads placed on one count for the next where they reach it,
+     * but heads of later count for nothing of now. A surface that given heads reach already gets none. Where full reach cannot be had, gives the best it found and a reason.
      *
      * @throws InvalidValueException if a family is unknown or neither rotor nor spray
      */
@@ -55,7 +57,8 @@ public final class Placement {
                 stopped = true;
                 break;
             }
-            SurfacePlot plot = SurfacePlot.of(site, parameters, surface, heads, farthestM(offers));
+            SurfacePlot plot =
+                    SurfacePlot.of(site, parameters, surface, counting(heads, surface, yard), farthestM(offers));
             double reserve = parameters.reserve().value();
             int effort = (int) parameters.effort().value();
             Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped)
@@ -84,10 +87,17 @@ public final class Placement {
         return yard.units() == UnitSystem.US ? new Lattice(0.3048, 10) : new Lattice(1, 20);
     }
 
+    private static List<Head> counting(List<Head> heads, Surface surface, Yard yard) {
+        return heads.stream()
+                .filter(head -> HeadPhases.of(head, yard).compareTo(surface.phase()) <= 0)
+                .toList();
+    }
+
     private static List<Surface> wantingHeads(Yard yard) {
         return yard.terrain().surfaces().stream()
                 .filter(surface -> surface.watering() == Watering.HEADS)
                 .filter(surface -> surface.kind() == SurfaceKind.LAWN || surface.kind() == SurfaceKind.BED)
+                .sorted(Comparator.comparing(Surface::phase)) // keeps the order of names within a phase
                 .toList();
     }
 

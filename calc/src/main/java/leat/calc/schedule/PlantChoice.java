@@ -40,6 +40,12 @@ record PlantChoice(PlantKind kind, String doubt) {
                         usual, "one of " + String.join(", ", tables.plants().keySet())));
     }
 
+    /** By a word in the name of the tree, else as landscape planting of moderate use. */
+    static PlantChoice ofTree(String name, WateringTables tables) {
+        String key = within(name.toLowerCase(Locale.ROOT), names(tables)).orElse(USUAL_OF_BEDS);
+        return new PlantChoice(tables.plant(key), "");
+    }
+
     private static PlantChoice guess(PlantKind kind, String instead) {
         return new PlantChoice(kind, "not known by that name, taken as " + kind.title() + "; perhaps say " + instead);
     }

@@ -12,7 +12,7 @@ import leat.calc.schedule.internal.WeekDays;
 import leat.model.finding.Finding;
 import leat.model.finding.Rule;
 import leat.model.finding.Subject;
-import leat.model.id.SurfaceId;
+import leat.model.id.Id;
 import leat.model.id.ZoneId;
 import leat.model.plan.Site;
 import leat.model.quantity.Count;
@@ -42,7 +42,11 @@ final class ScheduleFindings {
 
     void noGround(Zone zone) {
         if (!zone.heads().isEmpty()) {
-            hold("watering.ground", Subject.of(zone.id()), Count.ZERO, "draw the lawn or the bed that it waters");
+            hold(
+                    "watering.ground",
+                    Subject.of(zone.id()),
+                    Count.ZERO,
+                    "draw the lawn, the bed or the tree that it waters");
         }
     }
 
@@ -52,10 +56,10 @@ final class ScheduleFindings {
             SortedMap<ZoneId, ZoneSchedule> zones,
             Optional<PeakWeek> peak) {
         addClimate(climate, year);
-        SortedSet<SurfaceId> surfaces = new TreeSet<>();
-        zones.values().forEach(zone -> surfaces.add(zone.ground().surface()));
+        SortedSet<Id> grounds = new TreeSet<>();
+        zones.values().forEach(zone -> grounds.add(zone.ground().ground()));
         site.yard().terrain().surfaces().stream()
-                .filter(surface -> surfaces.contains(surface.id()))
+                .filter(surface -> grounds.contains(surface.id()))
                 .forEach(this::addAssumptions);
         zones.values().forEach(this::addZone);
         peak.ifPresent(this::addWindow);

@@ -22,6 +22,7 @@ import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
 import leat.model.quantity.TimeSpan;
 import leat.model.water.ClimateMonth;
+import leat.model.water.GrowingPlace;
 
 /** Writes how a figure of the schedule came about, from the weather to the minutes. */
 final class ScheduleLedger {
@@ -126,10 +127,9 @@ final class ScheduleLedger {
 
     private Step coefficient(ZoneGround ground, ZoneMonth row) {
         PlantKind kind = site.catalog().watering().plant(ground.planting());
-        var place = site.yard().watering().place(ground.surface());
+        GrowingPlace place = ground.growing();
         return step(
-                "crop coefficient of " + kind.title() + " on "
-                        + ground.surface().name(),
+                "crop coefficient of " + kind.title() + " on " + ground.ground().name(),
                 "Kc of the month · density · microclimate",
                 row.balance().coefficient(),
                 kind.citation(),

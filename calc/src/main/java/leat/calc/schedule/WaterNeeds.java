@@ -26,12 +26,8 @@ final class WaterNeeds {
         Month month = reference.month();
         int days = month.length(false);
         PlantKind kind = site.catalog().watering().plant(ground.planting());
-        Ratio coefficient = CropCoefficients.of(
-                kind,
-                site.yard().watering().place(ground.surface()),
-                site.catalog().watering(),
-                climate,
-                month);
+        Ratio coefficient =
+                CropCoefficients.of(kind, ground.growing(), site.catalog().watering(), climate, month);
         double useMm = reference.aDay().inMillimetres() * coefficient.value();
         double availableMm = SoilWater.availableMm(
                 ground.soil().availableWater().value(), 0, kind.root().metres());

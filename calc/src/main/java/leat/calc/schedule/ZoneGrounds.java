@@ -15,6 +15,7 @@ import leat.model.catalog.UsualFigure;
 import leat.model.geometry.Point;
 import leat.model.geometry.Sector;
 import leat.model.id.HeadId;
+import leat.model.id.Id;
 import leat.model.id.SurfaceId;
 import leat.model.plan.Site;
 import leat.model.quantity.Angle;
@@ -22,8 +23,6 @@ import leat.model.quantity.Area;
 import leat.model.quantity.Flow;
 import leat.model.quantity.PrecipitationRate;
 import leat.model.quantity.Ratio;
-import leat.model.site.Surface;
-import leat.model.site.SurfaceKind;
 import leat.model.water.DripLine;
 import leat.model.water.Head;
 import leat.model.water.Zone;
@@ -41,68 +40,78 @@ final class ZoneGrounds {
 
     private final Site site;
     private final ScheduleParameters parameters;
-    private final SortedMap<HeadId, SurfaceId> surfaces = new TreeMap<>();
+    private final SortedMap<HeadId, WateredGround> grounds = new TreeMap<>();
 
     ZoneGrounds(Site site, ScheduleParameters parameters) {
         this.site = site;
         this.parameters = parameters;
         for (Head head : site.yard().water().heads()) {
-            surfaceOf(head).ifPresent(surface -> surfaces.put(head.id(), surface.id()));
+            groundOf(head).ifPresent(ground -> grounds.put(head.id(), ground));
         }
     }
 
-    /** Empty for a zone that waters no lawn and no bed. */
+    /** Empty for a zone that waters no lawn, no bed and no tree. */
     Optional<ZoneGround> of(Zone zone) {
         List<Head> heads = zone.heads().stream()
                 .flatMap(id -> site.yard().water().head(id).stream())
                 .toList();
-        SortedMap<SurfaceId, Double> flowM3PerS = new TreeMap<>();
+        SortedMap<Id, Double> flowM3PerS = new TreeMap<>();
         for (Head head : heads) {
-            SurfaceId surface = surfaces.get(head.id());
-            if (surface != null) {
-                flowM3PerS.merge(surface, flow(head).si(), Double::sum);
+            WateredGround ground = grounds.get(head.id());
+            if (ground != null) {
+                flowM3PerS.merge(ground.id(), flow(head).si(), Double::sum);
             }
         }
         // The first of equals, so that ties go by id.
-        Comparator<Map.Entry<SurfaceId, Double>> most = Comparator.comparing(Map.Entry::getValue);
+        Comparator<Map.Entry<Id, Double>> most = Comparator.comparing(Map.Entry::getValue);
         return flowM3PerS.entrySet().stream()
                 .filter(one -> one.getValue() > 0)
                 .max(most.thenComparing(Map.Entry::getKey, Comparator.reverseOrder()))
-                .map(one -> ground(zone, heads, surface(one.getKey())));
+                .map(one -> ground(zone, heads, one.getKey()));
     }
 
-    private ZoneGround ground(Zone zone, List<Head> heads, Surface surface) {
-        List<Head> here = heads.stream()
-                .filter(head -> surface.id().equals(surfaces.get(head.id())))
-                .toList();
-        HeadShape shape = site.catalog().head(here.get(0).family()).shape();
-        boolean throwing = here.get(0).sector().isPresent();
+    private ZoneGround ground(Zone zone, List<Head> heads, Id id) {
+        Head first = heads.stream().filter(head -> isOn(id, head)).findFirst().orElseThrow();
+        WateredGround ground = Optional.ofNullable(grounds.get(first.id())).orElseThrow();
+        boolean throwing = first.sector().isPresent();
         List<Head> all = site.yard().water().heads().stream()
-                .filter(head -> surface.id().equals(surfaces.get(head.id())))
-                .filter(head -> head.sector().isPresent() == throwing)
+                .filter(head -> isOn(id, head) && head.sector().isPresent() == throwing)
                 .toList();
+        List<Head> here = all.stream().filter(heads::contains).toList();
         double share = throwing ? thrownM2(here) / thrownM2(all) : flowM3PerS(here) / flowM3PerS(all);
-        Area area = surface.region().area().times(share);
-        Optional<SurfaceCoverage> coverage = Optional.ofNullable(
-                        parameters.coverage().surfaces().get(surface.id()))
-                .filter(one -> throwing && one.mean().si() > 0);
+        Area area = ground.area().times(share);
+        Optional<SurfaceCoverage> coverage =
+                coverageOf(id).filter(one -> throwing && one.mean().si() > 0);
         double rateMPerS = coverage.map(one -> one.mean().si() * (flowM3PerS(here) / flowM3PerS(all)) / share)
                 .orElseGet(() -> flowM3PerS(here) / area.si());
+        HeadShape shape = site.catalog().head(first.family()).shape();
         UsualFigure usual = site.catalog().watering().evenness(shape);
-        SoilTexture soil = site.catalog().soil(surface.soil().orElse(USUAL_SOIL));
-        Ratio slope = SurfaceSlope.of(surface, site.yard().terrain().ground());
+        SoilTexture soil = site.catalog().soil(ground.soil().orElse(USUAL_SOIL));
         return new ZoneGround(
                 zone.id(),
-                surface.id(),
-                PlantChoice.of(surface, site.catalog().watering()).kind().key(),
+                id,
+                ground.plant().kind().key(),
+                ground.growing(),
                 soil,
-                slope,
+                ground.slope(),
                 area,
                 zoneFlow(zone, heads),
                 new PrecipitationRate(rateMPerS),
                 coverage.map(SurfaceCoverage::lowQuarter).orElseGet(usual::value),
                 coverage.isPresent(),
-                throwing ? Optional.of(intake(soil, slope, surface.isLawn())) : Optional.empty());
+                throwing ? Optional.of(intake(soil, ground.slope(), ground.covered())) : Optional.empty());
+    }
+
+    private boolean isOn(Id id, Head head) {
+        return Optional.ofNullable(grounds.get(head.id()))
+                .filter(ground -> ground.id().equals(id))
+                .isPresent();
+    }
+
+    private Optional<SurfaceCoverage> coverageOf(Id id) {
+        return id instanceof SurfaceId surface
+                ? Optional.ofNullable(parameters.coverage().surfaces().get(surface))
+                : Optional.empty();
     }
 
     /** By soil, slope and cover; of a soil that the table does not know, its own intake. */
@@ -125,11 +134,13 @@ final class ZoneGrounds {
         return heads.stream().mapToDouble(head -> flow(head).si()).sum();
     }
 
+    /** What it gives; of one that gets no water, what it would give. */
     private Flow flow(Head head) {
         return parameters
                 .hydraulics()
                 .head(head.id())
                 .map(got -> got.flow())
+                .filter(flow -> flow.si() > 0)
                 .orElseGet(() -> site.catalog().head(head.family()).referenceFlow(head));
     }
 
@@ -140,31 +151,19 @@ final class ZoneGrounds {
                 .sum();
     }
 
-    private Surface surface(SurfaceId id) {
-        return site.yard().terrain().surfaces().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    /** The lawn or bed half way out in its arc, half way along it, or else where it stands. */
-    private Optional<Surface> surfaceOf(Head head) {
-        Stream<Point> looks = head instanceof DripLine line
-                ? Stream.of(line.path().at(line.path().length().times(0.5)))
-                : head.sector().stream().flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
+    /** What lies half way out in its arc or along it, or else where it stands. */
+    private Optional<WateredGround> groundOf(Head head) {
+        if (head instanceof DripLine line) {
+            return WateredGround.letOutAt(line.path().at(line.path().length().times(0.5)), site);
+        }
+        if (head.sector().isEmpty()) {
+            return WateredGround.letOutAt(head.at(), site);
+        }
+        Stream<Point> looks =
+                head.sector().stream().flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
         return Stream.concat(looks, Stream.of(head.at()))
-                .flatMap(point -> planted(point).stream())
+                .flatMap(point -> WateredGround.thrownOn(point, site).stream())
                 .findFirst();
-    }
-
-    /** A bed counts before a lawn that it lies in; of several the smallest. */
-    private Optional<Surface> planted(Point point) {
-        return site.yard().terrain().surfaces().stream()
-                .filter(surface -> surface.kind() == SurfaceKind.LAWN || surface.kind() == SurfaceKind.BED)
-                .filter(surface -> surface.region().contains(point))
-                .min(Comparator.comparing(Surface::isLawn)
-                        .thenComparing(surface -> surface.region().area())
-                        .thenComparing(Surface::id));
     }
 
     private static Point halfWayOut(Sector sector, double share) {

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
-import leat.model.id.Id;
+import leat.model.id.LaidId;
 import leat.model.plan.Site;
 import leat.model.site.Ground;
 import leat.model.trench.TrenchSegment;
@@ -21,8 +21,8 @@ final class Depths {
     private static final double STEP_M = 1;
 
     private final Ground ground;
-    private final SortedMap<Id, List<TrenchSegment>> trenches = new TreeMap<>();
-    private final SortedSet<Id> ofMain = new TreeSet<>();
+    private final SortedMap<LaidId, List<TrenchSegment>> trenches = new TreeMap<>();
+    private final SortedSet<LaidId> ofMain = new TreeSet<>();
     private final double mainM;
     private final double lateralM;
 
@@ -41,9 +41,18 @@ final class Depths {
 
     /** Of the nearest trench that holds the pipe; without one, of its least cover. */
     double depthM(PipeRun run, Point at) {
-        double depthM = ofMain.contains(run.id()) ? mainM : lateralM;
+        return depthM(run.id(), at, ofMain.contains(run.id()) ? mainM : lateralM);
+    }
+
+    /** The same of a conduit or a cable; none where it lies in no trench. */
+    double depthM(LaidId laid, Point at) {
+        return depthM(laid, at, 0);
+    }
+
+    private double depthM(LaidId laid, Point at, double withoutTrenchM) {
+        double depthM = withoutTrenchM;
         double nearestM = Double.POSITIVE_INFINITY;
-        for (TrenchSegment trench : trenches.getOrDefault(run.id(), List.of())) {
+        for (TrenchSegment trench : trenches.getOrDefault(laid, List.of())) {
             double awayM = trench.route().nearest(at).distanceM(at);
             if (awayM < nearestM) {
                 nearestM = awayM;

@@ -18,6 +18,8 @@ public final class Takeoff {
         PipeWalk walk = new PipeWalk(site.yard());
         new PipeGoods(site, parameters, goods, walk, materials, cuts).count();
         new WaterGoods(site, parameters, goods, materials).count();
+        new PowerGoods(site, parameters, materials, cuts).count();
+        parameters.digging().ifPresent(digging -> new TrenchGoods(site.yard(), digging, materials).count());
         if (progress.stopped()) {
             return new TakeoffResult(Status.STOPPED, materials.lines(), List.of());
         }

@@ -9,6 +9,9 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.calc.Progress;
+import leat.calc.internal.routes.DigSite;
+import leat.calc.internal.routes.PlaceTree;
+import leat.calc.internal.routes.RouteSearch;
 import leat.model.geometry.Point;
 import leat.model.id.HeadId;
 import leat.model.id.PipeId;
@@ -71,7 +74,7 @@ final class LateralRoutes {
         }
         dry.values().forEach(draft.work()::cutNear);
         draft.work().cutNear(manifold.at());
-        var search = new RouteSearch(site, parameters, progress);
+        var search = new RouteSearch(site, parameters.choices(), progress);
         search.addDug(draft.work());
         int root = search.place(manifold.at());
         SortedMap<HeadId, Integer> places = new TreeMap<>();

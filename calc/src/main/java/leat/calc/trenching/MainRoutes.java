@@ -8,6 +8,9 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.calc.Progress;
+import leat.calc.internal.routes.DigSite;
+import leat.calc.internal.routes.PlaceTree;
+import leat.calc.internal.routes.RouteSearch;
 import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
 import leat.model.id.Id;
@@ -108,7 +111,7 @@ final class MainRoutes {
             outlets.forEach(outlet -> draft.miss(outlet.id(), "there is no source or main that could feed it"));
             return;
         }
-        var search = new RouteSearch(site, parameters, progress);
+        var search = new RouteSearch(site, parameters.choices(), progress);
         search.addDug(draft.work());
         SortedMap<Integer, UpstreamId> springs = springs(search, feeders, outlets);
         SortedMap<Integer, Outlet> wanted = new TreeMap<>();

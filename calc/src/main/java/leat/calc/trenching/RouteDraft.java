@@ -8,6 +8,8 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.calc.GivenPipes;
+import leat.calc.internal.routes.RouteSearch;
+import leat.calc.internal.routes.Trenchwork;
 import leat.model.finding.Bound;
 import leat.model.finding.Reason;
 import leat.model.finding.Subject;
@@ -109,6 +111,13 @@ final class RouteDraft {
         made.add(run);
         work.add(id, route);
         return run;
+    }
+
+    /** The run that was made here once more, with another beginning or at another time. */
+    PipeRun again(PipeRun run, UpstreamId from, List<Point> route, Phase phase) {
+        made.removeIf(one -> one.id().equals(run.id()));
+        work.remove(run.id());
+        return run(run.id(), from, route, run.series(), phase);
     }
 
     /** Marks what is planned now, of all that is there. */

@@ -2,8 +2,9 @@ package leat.calc.trenching;
 
 import java.util.List;
 import leat.calc.internal.lines.Nearness;
-import leat.calc.trenching.internal.OpenGround;
-import leat.calc.trenching.internal.Tolls;
+import leat.calc.internal.routes.DigSite;
+import leat.calc.internal.routes.OpenGround;
+import leat.calc.internal.routes.Tolls;
 import leat.model.finding.Finding;
 import leat.model.finding.Rule;
 import leat.model.finding.Subject;

@@ -6,6 +6,9 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import leat.calc.Progress;
 import leat.calc.Proposal;
+import leat.calc.internal.routes.DigSite;
+import leat.calc.internal.routes.PipeLaying;
+import leat.calc.internal.routes.TrenchCuts;
 import leat.model.finding.Reason;
 import leat.model.finding.Status;
 import leat.model.finding.Subject;
@@ -21,7 +24,8 @@ import leat.model.water.WaterSystem;
 /**
  * The stage that routes main and laterals along shared trenches. Given pipes and trenches stay; manifolds and hose bibs
  * that no given pipe feeds are joined to the main, heads that no given pipe reaches to the valve of their zone. Trenches
- * are made for all new pipes that lie in no given trench. Planned runs end at heads and where they part.
+ * are made for all new pipes that lie in no given trench. Planned runs end at heads, where they part, and where a run of
+ * later leaves the trench of now that it is laid ahead in.
  */
 public final class Trenching {
 
@@ -29,7 +33,7 @@ public final class Trenching {
 
     /** Gives the yard with all planned routes made anew. A route that comes out as it was keeps the size of its pipe. */
     public static Proposal run(Site site, TrenchingParameters parameters, Progress progress) {
-        DigSite dig = DigSite.of(site, parameters);
+        DigSite dig = DigSite.of(site, parameters.choices());
         Yard before = site.yard();
         if (dig.open().isEmpty()) {
             var reason = new Reason(Subject.yard(), "no ground is left in which a trench may run");
@@ -39,11 +43,14 @@ public final class Trenching {
         addGivenPipes(before, draft);
         progress.at(0, "main");
         WaterSystem supplied = new MainRoutes(draft, dig, parameters, progress).route();
-        WaterSystem water = new LateralRoutes(draft, dig, parameters, progress).route(supplied);
+        WaterSystem routed = new LateralRoutes(draft, dig, parameters, progress).route(supplied);
+        WaterSystem water = new LaidAhead(draft, routed).in(routed);
         List<TrenchSegment> trenches = new ArrayList<>(givenTrenches(before));
         SortedSet<SegmentId> taken = new TreeSet<>();
         trenches.forEach(trench -> taken.add(trench.id()));
-        List<TrenchSegment> made = new TrenchCuts(site, water, dig.byHand(), parameters).cut(draft.work(), taken);
+        List<TrenchSegment> made = new TrenchCuts(
+                        dig.byHand(), new PipeLaying(site.rules(), water, parameters.belowPipe()))
+                .cut(draft.work(), taken);
         trenches.addAll(made);
         SortedSet<SegmentId> madeIds =
                 new TreeSet<>(made.stream().map(TrenchSegment::id).toList());

@@ -1,9 +1,10 @@
 package leat.calc.trenching;
 
 import java.util.Optional;
+import leat.calc.DiggingCosts;
+import leat.calc.TrenchChoices;
 import leat.model.fault.Require;
 import leat.model.quantity.Length;
-import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
 
 /**
@@ -29,8 +30,6 @@ public record TrenchingParameters(
         long seed,
         long effort) {
 
-    private static final long USUAL_EFFORT = 8_000_000;
-
     public TrenchingParameters {
         Require.present("trenching", "digging", digging);
         Require.atLeast("trenching", "clearance", clearance, Length.ZERO);
@@ -41,41 +40,22 @@ public record TrenchingParameters(
         Require.atLeast("trenching", "effort", effort, 0L);
     }
 
-    /**
-     * What a metre of trench costs, as a multiple of a metre in lawn; the dearest of what is there counts. Defaults are
-     * common practice, no source.
-     *
-     * @param bed         planted beds, at least 1
-     * @param paving      under or through paving, at least 1
-     * @param handDig     by hand, in hand-dig zones and near lines in the ground, at least 1
-     * @param roots       by hand between roots, at least 1
-     * @param sharedTrench another pipe in a trench that is dug anyhow, 0 to 1
-     */
-    public record DiggingCosts(Ratio bed, Ratio paving, Ratio handDig, Ratio roots, Ratio sharedTrench) {
-
-        public DiggingCosts {
-            Require.atLeast("digging costs", "bed", bed, Ratio.of(1));
-            Require.atLeast("digging costs", "paving", paving, Ratio.of(1));
-            Require.atLeast("digging costs", "handDig", handDig, Ratio.of(1));
-            Require.atLeast("digging costs", "roots", roots, Ratio.of(1));
-            Require.atLeast("digging costs", "sharedTrench", sharedTrench, Ratio.ZERO);
-        }
-
-        public static DiggingCosts defaults() {
-            return new DiggingCosts(Ratio.of(1.5), Ratio.of(6), Ratio.of(3), Ratio.of(4), Ratio.of(0.1));
-        }
+    /** What other stages that lead something through the same trenches have to know. */
+    public TrenchChoices choices() {
+        return new TrenchChoices(digging, clearance, setback, belowPipe, seed, effort);
     }
 
     public static TrenchingParameters defaults() {
+        TrenchChoices usual = TrenchChoices.defaults();
         return new TrenchingParameters(
-                DiggingCosts.defaults(),
-                Length.metres(0.3),
-                Length.metres(0.3),
-                Length.millimetres(75),
+                usual.digging(),
+                usual.clearance(),
+                usual.setback(),
+                usual.below(),
                 Optional.empty(),
                 Optional.empty(),
-                1,
-                USUAL_EFFORT);
+                usual.seed(),
+                usual.effort());
     }
 
     public TrenchingParameters withDigging(DiggingCosts costs) {

@@ -3,6 +3,7 @@ package leat.calc.wiring;
 import java.util.List;
 import java.util.Optional;
 import leat.model.catalog.BuriedUnder;
+import leat.model.catalog.CableSpec;
 import leat.model.catalog.ConductorSpec;
 import leat.model.catalog.ConduitSpec;
 import leat.model.finding.Rule;
@@ -48,6 +49,12 @@ public sealed interface ElectricalCode permits Nfpa70, Iec60364 {
      * @throws leat.model.fault.InvalidValueException if its tables have no such size
      */
     ConductorSpec conductor(String size);
+
+    /** The sheathed cable with so many live conductors of that size, or empty: not every combination is made. */
+    Optional<CableSpec> powerCable(ConductorSpec conductor, int liveWires);
+
+    /** The cable for valve wires with the fewest strands that are enough, or empty. */
+    Optional<CableSpec> controlCable(ConductorSpec conductor, int strands);
 
     /** Ratings that breakers are made with, smallest first. */
     List<Current> breakers();

@@ -44,10 +44,13 @@ public final class Iec60364 extends SharedCode implements ElectricalCode {
     private static final Current PROTECTED_OUTLET = new Current(32);
     private static final Voltage EXTRA_LOW = new Voltage(50);
 
-    /** Up to the first area the protective conductor is as thick as the others, up to twice as much it stays so. */
+    /** Up to this area the protective conductor is as thick as the others; from there it stays so for a while. */
     private static final Area SAME_UP_TO = new Area(16e-6);
 
-    /** 22 mm² and the like do not exist: half of the area must not be missed for a rounded last digit. */
+    /** Beyond this area it is half as thick as the others. */
+    private static final Area STAYS_UP_TO = new Area(35e-6);
+
+    /** Half of an area must not be missed for a rounded last digit. */
     private static final double PRINTED_RATIO = 0.999;
 
     private static final Citation DROP_TABLE = new Citation(
@@ -124,7 +127,7 @@ public final class Iec60364 extends SharedCode implements ElectricalCode {
     @Override
     public Answer<ConductorSpec> groundingConductor(Current breaker, ConductorSpec least, ConductorSpec chosen) {
         Area area = chosen.metal().area();
-        double neededM2 = area.compareTo(SAME_UP_TO) <= 0 ? area.si() : Math.max(SAME_UP_TO.si(), area.si() / 2);
+        double neededM2 = area.compareTo(STAYS_UP_TO) <= 0 ? Math.min(area.si(), SAME_UP_TO.si()) : area.si() / 2;
         ConductorSpec size = powerConductors().stream()
                 .filter(one -> one.metal().area().si() >= neededM2 * PRINTED_RATIO)
                 .findFirst()

@@ -12,6 +12,7 @@ import leat.model.catalog.BreakerRating;
 import leat.model.catalog.BurialCover;
 import leat.model.catalog.BuriedAs;
 import leat.model.catalog.BuriedUnder;
+import leat.model.catalog.CableSpec;
 import leat.model.catalog.ConductorSpec;
 import leat.model.catalog.ConduitSpec;
 import leat.model.catalog.ElectricalTables;
@@ -84,6 +85,14 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
         return conductors().stream()
                 .filter(one -> one.metal().area().compareTo(least) >= 0)
                 .toList();
+    }
+
+    public Optional<CableSpec> powerCable(ConductorSpec conductor, int liveWires) {
+        return tables.powerCable(family, conductor.size(), liveWires);
+    }
+
+    public Optional<CableSpec> controlCable(ConductorSpec conductor, int strands) {
+        return tables.controlCable(family, conductor.size(), strands);
     }
 
     public List<Current> breakers() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -68,18 +67,29 @@ final class StepGraph {
      * ring, the first in natural order is done as if it could be: a plan with such trenches is still dug.
      */
     private List<Deed> ordered() {
-        SortedMap<Deed, SortedSet<Deed>> waiting = new TreeMap<>();
-        before.forEach((deed, waits) -> waiting.put(deed, new TreeSet<>(waits)));
+        SortedMap<Deed, List<Deed>> after = new TreeMap<>();
+        SortedMap<Deed, Integer> waiting = new TreeMap<>();
+        SortedSet<Deed> ready = new TreeSet<>();
+        before.forEach((deed, waits) -> {
+            waiting.put(deed, waits.size());
+            waits.forEach(one ->
+                    after.computeIfAbsent(one, key -> new ArrayList<>()).add(deed));
+            if (waits.isEmpty()) {
+                ready.add(deed);
+            }
+        });
         List<Deed> ordered = new ArrayList<>();
         while (!waiting.isEmpty()) {
-            Deed next = waiting.entrySet().stream()
-                    .filter(one -> one.getValue().isEmpty())
-                    .map(Map.Entry::getKey)
-                    .findFirst()
-                    .orElse(waiting.firstKey());
+            Deed next = ready.isEmpty() ? waiting.firstKey() : ready.first();
+            ready.remove(next);
             waiting.remove(next);
-            waiting.values().forEach(waits -> waits.remove(next));
             ordered.add(next);
+            for (Deed one : after.getOrDefault(next, List.of())) {
+                Integer left = waiting.computeIfPresent(one, (key, count) -> count - 1);
+                if (left != null && left == 0) {
+                    ready.add(one);
+                }
+            }
         }
         return ordered;
     }

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import leat.calc.HeadPhases;
 import leat.model.geometry.Point;
-import leat.model.geometry.Sector;
 import leat.model.id.HeadId;
 import leat.model.plan.Site;
-import leat.model.quantity.Angle;
 import leat.model.quantity.PrecipitationRate;
 import leat.model.site.Surface;
 import leat.model.site.SurfaceKind;
@@ -21,13 +19,10 @@ import leat.model.water.Head;
 import leat.model.water.Rotor;
 
 /**
- * Which heads may share a zone: the same shape of wetting, the same sort of surface, and rates that the rule on matched
+ * Which heads may share a zone: the same shape of wetting, the same sort of surface, built at the same time, and rates that the rule on matched
  * precipitation lets run together.
  */
 final class HeadKinds {
-
-    /** Where in its arc a head is taken to water, as shares of the sweep: heads on an edge often throw along it. */
-    private static final List<Double> LOOKS = List.of(0.5, 0.25, 0.75);
 
     private HeadKinds() {}
 
@@ -36,7 +31,7 @@ final class HeadKinds {
         double mostRatio = site.rules().get("zoning.precipitation").limit().si();
         SortedMap<String, List<Head>> groups = new TreeMap<>();
         for (Head head : heads) {
-            String group = shape(head) + " on " + surface(head, site);
+            String group = shape(head) + " on " + surface(head, site) + ", " + HeadPhases.of(head, site.yard());
             groups.computeIfAbsent(group, key -> new ArrayList<>()).add(head);
         }
         SortedMap<HeadId, String> kinds = new TreeMap<>();
@@ -79,9 +74,7 @@ final class HeadKinds {
 
     /** What lies half way out in its arc, else where it stands. */
     private static String surface(Head head, Site site) {
-        Stream<Point> looks =
-                head.sector().stream().flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
-        return Stream.concat(looks, Stream.of(head.at()))
+        return HeadPhases.looks(head)
                 .flatMap(point -> planted(point, site).stream())
                 .findFirst()
                 .orElse("other ground");
@@ -94,11 +87,5 @@ final class HeadKinds {
                 .filter(kind -> kind == SurfaceKind.LAWN || kind == SurfaceKind.BED)
                 .map(kind -> kind == SurfaceKind.LAWN ? "lawn" : "bed")
                 .findFirst();
-    }
-
-    private static Point halfWayOut(Sector sector, double share) {
-        double bearing =
-                sector.arc().start().degrees() + share * sector.arc().sweep().degrees();
-        return sector.apex().moved(Angle.degrees(bearing), sector.radius().times(0.5));
     }
 }

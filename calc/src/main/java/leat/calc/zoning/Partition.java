@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import leat.calc.HeadPhases;
 import leat.calc.Progress;
 import leat.calc.zoning.internal.ZonePlan;
 import leat.calc.zoning.internal.ZoneProblem;
@@ -13,6 +14,7 @@ import leat.model.geometry.Point;
 import leat.model.id.HeadId;
 import leat.model.plan.Site;
 import leat.model.quantity.Flow;
+import leat.model.site.Phase;
 import leat.model.water.Head;
 import leat.model.water.Manifold;
 
@@ -48,7 +50,7 @@ record Partition(List<HeadGroup> groups, ZonePlan plan) {
                 new ZoneProblem.Limits(
                         mostFlow.si(), (int) parameters.mostHeads().value(), ZONE_COST_M));
         ZonePlan plan = ZoneSplit.solve(problem, parameters.seed(), parameters.effort(), progress::stopped);
-        return new Partition(clockwise(groups(heads, flowM3PerS, plan), manifold.at(), heads), plan);
+        return new Partition(clockwise(groups(heads, flowM3PerS, plan, site), manifold.at(), heads), plan);
     }
 
     private static int[] kinds(List<Head> heads, Site site) {
@@ -59,18 +61,20 @@ record Partition(List<HeadGroup> groups, ZonePlan plan) {
                 .toArray();
     }
 
-    private static List<HeadGroup> groups(List<Head> heads, double[] flowM3PerS, ZonePlan plan) {
+    private static List<HeadGroup> groups(List<Head> heads, double[] flowM3PerS, ZonePlan plan, Site site) {
         List<HeadGroup> groups = new ArrayList<>();
         for (int zone = 0; zone < plan.zones(); zone++) {
             List<HeadId> members = new ArrayList<>();
             double flow = 0;
+            Phase phase = Phase.NOW; // heads of one kind are all of one phase
             for (int i = 0; i < heads.size(); i++) {
                 if (plan.zoneOf()[i] == zone) {
                     members.add(heads.get(i).id());
                     flow += flowM3PerS[i];
+                    phase = HeadPhases.of(heads.get(i), site.yard());
                 }
             }
-            groups.add(new HeadGroup(members, Flow.cubicMetresPerSecond(flow)));
+            groups.add(new HeadGroup(members, Flow.cubicMetresPerSecond(flow), phase));
         }
         return groups;
     }

@@ -25,7 +25,6 @@ import leat.model.plan.Planned;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.Flow;
-import leat.model.site.Phase;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.Lateral;
 import leat.model.water.Manifold;
@@ -72,11 +71,14 @@ final class ZoneDraft {
         return leftOut;
     }
 
-    /** Gives the group the next given zone, or a new zone on the next given or a planned valve. */
+    /** Gives the group the next given zone of its phase, or a new zone on the next given or a planned valve. */
     void add(Manifold manifold, HeadGroup group) {
         List<Zone> given = waiting.getOrDefault(manifold.id(), List.of());
-        if (!given.isEmpty()) {
-            Zone zone = given.remove(0);
+        Optional<Zone> fitting =
+                given.stream().filter(zone -> zone.phase() == group.phase()).findFirst();
+        if (fitting.isPresent()) {
+            Zone zone = fitting.get();
+            given.remove(zone);
             zones.put(zone.id(), zone.withHeads(group.heads()));
             assigned.addAll(group.heads());
             return;
@@ -92,7 +94,7 @@ final class ZoneDraft {
         ZoneValve valve = free.isEmpty() ? plannedValve(manifold, group.flow()) : free.remove(0);
         ZoneId id = new ZoneId(
                 unused("zone-", zones.keySet().stream().map(ZoneId::name).toList()));
-        zones.put(id, new Zone(id, valve.id(), group.heads(), Phase.NOW));
+        zones.put(id, new Zone(id, valve.id(), group.heads(), group.phase()));
         made.add(id);
         assigned.addAll(group.heads());
     }

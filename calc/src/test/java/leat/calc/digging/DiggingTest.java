@@ -87,7 +87,7 @@ class DiggingTest {
         assertEquals(20 * widthM * 0.6 - beddingM3 - pipeM3, dig.backfill().cubicMetres(), 1e-12);
         LaidDepth laid = dig.laid().get(0);
         assertEquals(0.6 - 0.05 - OUTSIDE_M, laid.cover().metres(), 1e-12);
-        assertEquals(Length.inches(18), laid.wanted());
+        assertEquals(metres(0.45), laid.wanted());
         assertEquals(18 * widthM, dig.cut().get(SurfaceKind.LAWN).squareMetres(), 0.05);
         assertEquals(2 * widthM, dig.cut().get(SurfaceKind.PAVING).squareMetres(), 0.05);
     }
@@ -100,7 +100,7 @@ class DiggingTest {
         assertEquals(2 * OUTSIDE_M + 0.05 + 0.15, dig.width().metres(), 1e-12);
         assertTrue(dig.laid().stream().allMatch(one -> one.layer().value() == 1));
         assertEquals(0.5, result.saving().ofLength().value(), 1e-12);
-        double ownM3 = 10 * (OUTSIDE_M + 0.15) * (Length.inches(18).metres() + OUTSIDE_M + 0.05);
+        double ownM3 = 10 * (OUTSIDE_M + 0.15) * (0.45 + OUTSIDE_M + 0.05);
         assertEquals(2 * ownM3, result.saving().separateBank().cubicMetres(), 1e-12);
         assertEquals(
                 1 - dig.bank().cubicMetres() / (2 * ownM3),

@@ -3,12 +3,15 @@ package leat.calc.schedule;
 import static leat.model.plan.Parts.DRIP;
 import static leat.model.plan.Parts.at;
 import static leat.model.plan.Parts.bed;
+import static leat.model.plan.Parts.bubbler;
 import static leat.model.plan.Parts.dripLine;
 import static leat.model.plan.Parts.feet;
+import static leat.model.plan.Parts.inches;
 import static leat.model.plan.Parts.lawn;
 import static leat.model.plan.Parts.manifold;
 import static leat.model.plan.Parts.polyline;
 import static leat.model.plan.Parts.rectangle;
+import static leat.model.plan.Parts.tree;
 import static leat.model.plan.Parts.watering;
 import static leat.model.plan.Parts.zone;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -28,6 +31,8 @@ import leat.model.fault.UnfinishedException;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
 import leat.model.finding.Severity;
+import leat.model.finding.Status;
+import leat.model.id.ObstacleId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Part;
 import leat.model.plan.SurfacePart;
@@ -268,6 +273,30 @@ class ScheduleTest {
     }
 
     @Test
+    void aBubblerWatersTheTreeAtWhichItStands() {
+        ScheduleResult result = schedule(
+                WateredLawn.grass(),
+                dry(),
+                tree("old pear", at(20, 20), inches(10)),
+                manifold("second", at(38, 0)).valves("V3").device("valve-1"),
+                bubbler("B1", at(21, 20)).family("bubbler-0_5"),
+                zone("tree").valve("V3").heads("B1"));
+        ZoneGround ground = result.zones().get(new ZoneId("tree")).ground();
+        assertEquals(new ObstacleId("old pear"), ground.ground());
+        assertEquals("apple", ground.planting());
+        double radiusM = 12 * 10 * 0.0254;
+        assertEquals(Math.PI * radiusM * radiusM, ground.area().si(), 1e-9);
+        assertEquals("silt loam", ground.soil().key());
+        ScheduleResult noTree = schedule(
+                WateredLawn.grass(),
+                dry(),
+                manifold("second", at(38, 0)).valves("V3").device("valve-1"),
+                bubbler("B1", at(21, 20)).family("bubbler-0_5"),
+                zone("tree").valve("V3").heads("B1"));
+        assertTrue(rules(noTree).contains("watering.ground"));
+    }
+
+    @Test
     void everyLedgerEndsInItsFigureToTheLastBit() {
         Assessment assessment = assessed(WateredLawn.grass(), dry());
         ZoneSchedule east = assessment.schedule().zones().get(EAST);
@@ -314,7 +343,7 @@ class ScheduleTest {
         };
         ScheduleResult result =
                 Schedule.run(WateredLawn.site(WateredLawn.grass(), dry()), ScheduleParameters.defaults(), stopped);
-        assertEquals(leat.model.finding.Status.STOPPED, result.status());
+        assertEquals(Status.STOPPED, result.status());
     }
 
     @Test

@@ -86,6 +86,9 @@ final class ConsoleCommand implements Callable<Integer> {
         return forget
                 ? Optional.empty()
                 : Optional.of(HistoryFile.of(
-                        System.getProperty("os.name"), Path.of(System.getProperty("user.home")), System.getenv()));
+                        java ? "java" : "javascript",
+                        System.getProperty("os.name"),
+                        Path.of(System.getProperty("user.home")),
+                        System.getenv()));
     }
 }

@@ -14,10 +14,11 @@ final class Entries {
         this.outlet = outlet;
     }
 
-    /** Throws what the session throws; the reports made up to then are written all the same. */
+    /** Somebody who types help alone wants it too. Throws what the session throws; the reports made up to then are written all the same. */
     void run(String text, int line) {
         try {
-            session.run(text, line).ifPresent(shown -> outlet.result(Paint.severities(shown, outlet)));
+            String meant = text.strip().equals("help") ? "help()" : text;
+            session.run(meant, line).ifPresent(shown -> outlet.result(Paint.severities(shown, outlet)));
         } finally {
             outlet.clearProgress();
             SortedMap<String, byte[]> files = session.takeFiles();

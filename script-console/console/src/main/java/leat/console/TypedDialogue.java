@@ -33,7 +33,11 @@ public final class TypedDialogue {
         try (ScriptSession session = new EarlySession(() -> opener.open(new OutletHost(outlet)))) {
             Entries entries = new Entries(session, outlet);
             LineReader reader = reader(session);
-            terminal.handle(Terminal.Signal.INT, signal -> session.interrupt());
+            terminal.handle(Terminal.Signal.INT, signal -> {
+                terminal.writer().println(); // the terminal has written ^C into the line
+                terminal.flush();
+                session.interrupt();
+            });
             while (true) {
                 String text;
                 try {
@@ -73,6 +77,7 @@ public final class TypedDialogue {
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true) // ! and \ mean themselves
                 .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
                 .option(LineReader.Option.HISTORY_IGNORE_DUPS, true)
+                .option(LineReader.Option.AUTO_MENU, false) // a second Tab lists again and chooses nothing
                 .option(LineReader.Option.INSERT_TAB, false);
         history.ifPresent(file -> builder.variable(LineReader.HISTORY_FILE, file));
         return builder.build();

@@ -101,7 +101,9 @@ final class JavaRewording {
             return new Plain("there is no " + name + " " + place + hint, name);
         }
         Collection<String> members = new TreeSet<>(surface.members(type.get()).keySet());
-        members.addAll(Surface.statics(type.get()).keySet());
+        if (!variable.matches()) { // of other expressions the compiler does not say whether they are a type or a value
+            members.addAll(Surface.statics(type.get()).keySet());
+        }
         String kind = Wording.withArticle(Wording.words(type.get().getSimpleName()));
         return new Plain("there is no " + name + " on " + kind + Hint.nearestOrAll(name, members), name);
     }

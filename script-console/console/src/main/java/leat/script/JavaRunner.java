@@ -27,8 +27,11 @@ public final class JavaRunner {
         Settings settings = new Settings(request.settings());
         Guard guard = new Guard(request.limit());
         UnitsSeen units = new UnitsSeen();
-        SessionFunctions functions = new SessionFunctions(settings, folder, host, guard.progress(host), units);
-        try (JavaWorld world = new JavaWorld(Surface.ofLeat(), List.of(Parts.class), functions, units)) {
+        Surface surface = Surface.ofLeat();
+        Prelude prelude = new Prelude(surface, List.of(Parts.class));
+        Help help = new Help(surface, prelude);
+        SessionFunctions functions = new SessionFunctions(settings, folder, host, guard.progress(host), units, help);
+        try (JavaWorld world = new JavaWorld(surface, prelude, functions, units)) {
             String name = request.file().toString();
             boolean ended = guard.run(() -> {
                 CountDownLatch done = new CountDownLatch(1);

@@ -22,7 +22,9 @@ public final class JavaScriptSession implements ScriptSession {
     private final ScriptHost host;
     private final ScriptFolder folder;
     private final SessionFunctions functions;
+    private final Surface surface;
     private final Prelude prelude;
+    private final Help help;
     private final Views views;
     private final SortedMap<String, Object> bindings;
     private final Map<Source, Source> asTyped = new HashMap<>();
@@ -35,11 +37,13 @@ public final class JavaScriptSession implements ScriptSession {
         this.folder = request.scriptFolder();
         this.guard = new Guard(request.limit());
         UnitsSeen units = new UnitsSeen();
+        this.surface = surface;
+        this.prelude = new Prelude(surface, vocabulary);
+        this.help = new Help(surface, prelude);
         this.functions = new SessionFunctions(
-                new Settings(request.settings()), folder, host, new CurrentProgress(() -> guard, host), units);
-        this.prelude = new Prelude(surface, vocabulary, functions);
+                new Settings(request.settings()), folder, host, new CurrentProgress(() -> guard, host), units, help);
         this.views = new Views(surface, prelude.examples(), units);
-        this.bindings = prelude.bindings(views);
+        this.bindings = prelude.bindings(views, functions);
         this.confined = opened();
     }
 
@@ -81,6 +85,7 @@ public final class JavaScriptSession implements ScriptSession {
         guard = mine;
         AtomicReference<String> shown = new AtomicReference<>();
         Faults faults = new Faults(request.asScript(), folder, names(), views, asTyped);
+        Confined world = confined;
         boolean ended;
         try {
             ended = mine.run(
@@ -89,7 +94,9 @@ public final class JavaScriptSession implements ScriptSession {
             renewIfLost();
         }
         if (!ended) {
-            renew();
+            if (world == confined) {
+                renew();
+            }
             throw faults.leftBehind(mine);
         }
         return Optional.ofNullable(shown.get());
@@ -99,7 +106,7 @@ public final class JavaScriptSession implements ScriptSession {
         mine.watch(confined.halt());
         try {
             Value value = confined.evaluate(source);
-            return isUndefined(value) ? brief(declared) : Optional.of(new ValueText(views).show(value));
+            return isUndefined(value) ? brief(declared) : Optional.of(new ValueText(views, help).show(value));
         } catch (PolyglotException fault) {
             throw faults.of(fault, source, mine);
         } catch (OutOfMemoryError error) {
@@ -119,7 +126,7 @@ public final class JavaScriptSession implements ScriptSession {
                 .distinct()
                 .filter(name -> confined.globals().hasMember(name))
                 .map(name -> name + " = "
-                        + new ValueText(views).brief(confined.globals().getMember(name)))
+                        + new ValueText(views, help).brief(confined.globals().getMember(name)))
                 .collect(Collectors.joining("\n"));
         return lines.isEmpty() ? Optional.empty() : Optional.of(lines);
     }
@@ -152,7 +159,7 @@ public final class JavaScriptSession implements ScriptSession {
 
     @Override
     public Suggestions suggest(String text, int cursor) {
-        return Suggestions.none(cursor);
+        return new Completion(surface, prelude, folder, confined.globals()).at(text, cursor);
     }
 
     @Override

@@ -21,6 +21,7 @@ public final class JavaSession implements ScriptSession {
     private final ScriptHost host;
     private final ScriptFolder folder;
     private final Surface surface = Surface.ofLeat();
+    private final Prelude prelude = new Prelude(surface, List.of(Parts.class));
     private final UnitsSeen units = new UnitsSeen();
     private final SessionFunctions functions;
     private volatile Guard guard;
@@ -32,7 +33,12 @@ public final class JavaSession implements ScriptSession {
         this.folder = request.scriptFolder();
         this.guard = new Guard(request.limit());
         this.functions = new SessionFunctions(
-                new Settings(request.settings()), folder, host, new CurrentProgress(() -> guard, host), units);
+                new Settings(request.settings()),
+                folder,
+                host,
+                new CurrentProgress(() -> guard, host),
+                units,
+                new Help(surface, prelude));
         this.world = opened();
     }
 
@@ -42,7 +48,7 @@ public final class JavaSession implements ScriptSession {
     }
 
     private JavaWorld opened() {
-        return new JavaWorld(surface, List.of(Parts.class), functions, units);
+        return new JavaWorld(surface, prelude, functions, units);
     }
 
     @Override
@@ -120,7 +126,7 @@ public final class JavaSession implements ScriptSession {
 
     @Override
     public Suggestions suggest(String text, int cursor) {
-        return Suggestions.none(cursor);
+        return new JavaCompletion(world.java(), prelude, folder).at(text, cursor);
     }
 
     @Override

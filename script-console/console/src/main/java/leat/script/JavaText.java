@@ -58,11 +58,15 @@ final class JavaText {
     }
 
     private Snippet evaluate(String source, Spot spot, String file, Guard guard) {
+        Optional<KeptVariable> kept = KeptVariable.before(source, java);
         SnippetEvent own = java.shell().eval(source).stream()
                 .filter(event -> event.causeSnippet() == null)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no outcome of " + source));
         spots.put(own.snippet().id(), spot);
+        if (own.exception() != null || guard.stopped()) {
+            kept.ifPresent(KeptVariable::restore);
+        }
         if (guard.stopped()) {
             throw failed(spot.show(file, "", guard.why()));
         }

@@ -1,18 +1,13 @@
 package leat.script;
 
 import java.util.Collection;
-import java.util.List;
 import java.util.TreeSet;
 
 /** A shell with what it takes to explain its failures. */
 record JavaWorld(JavaShell java, JavaText text) implements AutoCloseable {
 
-    JavaWorld(Surface surface, List<Class<?>> vocabulary, SessionFunctions functions, UnitsSeen units) {
-        this(
-                new JavaShell(surface, vocabulary, functions),
-                surface,
-                new Prelude(surface, vocabulary, functions),
-                units);
+    JavaWorld(Surface surface, Prelude prelude, SessionFunctions functions, UnitsSeen units) {
+        this(new JavaShell(surface, prelude.vocabulary(), functions), surface, prelude, units);
     }
 
     private JavaWorld(JavaShell java, Surface surface, Prelude prelude, UnitsSeen units) {

@@ -30,6 +30,11 @@ final class MethodView implements ProxyExecutable, ProxyObject {
         return operation;
     }
 
+    /** True for a function that stands by itself, not a method of some value. */
+    boolean isWord() {
+        return receiver == null || receiver instanceof SessionFunctions;
+    }
+
     @Override
     public @Nullable Object execute(Value... arguments) {
         Object answer = operation.call(receiver, arguments, views);

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -19,10 +20,10 @@ final class Prelude {
     private final SortedMap<String, Operation> functions = new TreeMap<>();
     private final SortedMap<String, Object> constants = new TreeMap<>();
     private final SortedMap<String, Class<?>> types;
-    private final SessionFunctions session;
+    private final List<Class<?>> vocabulary;
 
-    Prelude(Surface surface, List<Class<?>> vocabulary, SessionFunctions session) {
-        this.session = session;
+    Prelude(Surface surface, List<Class<?>> vocabulary) {
+        this.vocabulary = List.copyOf(vocabulary);
         this.types = surface.types();
         for (Class<?> each : vocabulary) {
             functions.putAll(Surface.statics(each));
@@ -44,17 +45,51 @@ final class Prelude {
         return examples;
     }
 
+    /** The classes whose static methods and constants are words. */
+    List<Class<?>> vocabulary() {
+        return vocabulary;
+    }
+
+    SortedMap<String, Operation> functions() {
+        return Collections.unmodifiableSortedMap(functions);
+    }
+
+    SortedMap<String, Object> constants() {
+        return Collections.unmodifiableSortedMap(constants);
+    }
+
+    SortedMap<String, Class<?>> types() {
+        return Collections.unmodifiableSortedMap(types);
+    }
+
+    /** The functions that a session adds to the vocabulary; the same in every language. */
+    SortedMap<String, Operation> sessionFunctions() {
+        return Surface.own(SessionFunctions.class);
+    }
+
+    /** The function of that name, of the vocabulary or of the session. */
+    Optional<Operation> function(String name) {
+        return Optional.ofNullable(functions.get(name))
+                .or(() -> Optional.ofNullable(sessionFunctions().get(name)));
+    }
+
+    /** The names of all functions. */
+    SortedSet<String> functionNames() {
+        SortedSet<String> names = new TreeSet<>(functions.keySet());
+        names.addAll(sessionFunctions().keySet());
+        return names;
+    }
+
     /** Every name, whatever it stands for. */
     SortedSet<String> names() {
         SortedSet<String> names = new TreeSet<>(types.keySet());
         names.addAll(constants.keySet());
-        names.addAll(functions.keySet());
-        names.addAll(Surface.own(SessionFunctions.class).keySet());
+        names.addAll(functionNames());
         return names;
     }
 
     /** Every name with what it stands for, in order of name. */
-    SortedMap<String, Object> bindings(Views views) {
+    SortedMap<String, Object> bindings(Views views, SessionFunctions session) {
         SortedMap<String, Object> bindings = new TreeMap<>();
         types.forEach((name, type) -> bindings.put(name, new TypeView(type, views)));
         constants.forEach((name, value) -> bindings.put(name, views.present(value)));

@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import leat.model.geometry.Point;
+import leat.model.geometry.Polyline;
+import leat.model.geometry.Region;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
 import leat.model.quantity.Quantity;
@@ -88,6 +90,12 @@ final class RecordText {
         }
         if (value instanceof Point point) {
             return "(" + inline(point.east()) + ", " + inline(point.north()) + ")";
+        }
+        if (value instanceof Region region) {
+            return inline(region.area()) + ", " + region.outer().size() + " corners";
+        }
+        if (value instanceof Polyline route) {
+            return inline(route.length()) + " from " + inline(route.start()) + " to " + inline(route.end());
         }
         if (value instanceof Enum<?> constant) {
             return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');

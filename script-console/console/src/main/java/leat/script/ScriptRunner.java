@@ -45,10 +45,11 @@ public final class ScriptRunner {
         Settings settings = new Settings(request.settings());
         Guard guard = new Guard(request.limit());
         UnitsSeen units = new UnitsSeen();
-        SessionFunctions session = new SessionFunctions(settings, folder, host, guard.progress(host), units);
-        Prelude prelude = new Prelude(surface, vocabulary, session);
+        Prelude prelude = new Prelude(surface, vocabulary);
+        Help help = new Help(surface, prelude);
+        SessionFunctions session = new SessionFunctions(settings, folder, host, guard.progress(host), units, help);
         Views views = new Views(surface, prelude.examples(), units);
-        SortedMap<String, Object> bindings = prelude.bindings(views);
+        SortedMap<String, Object> bindings = prelude.bindings(views, session);
         Faults faults = new Faults(request, folder, bindings.keySet(), views);
         Runnable evaluation = () -> evaluate(folder, script, bindings, views, faults, guard);
         if (!guard.run(evaluation)) {

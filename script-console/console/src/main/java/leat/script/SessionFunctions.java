@@ -14,6 +14,7 @@ import leat.calc.assess.PlannerParameters;
 import leat.document.ClimateTable;
 import leat.document.StandingData;
 import leat.document.YardDocument;
+import leat.model.catalog.PriceBook;
 import leat.model.plan.Outline;
 import leat.model.plan.Part;
 import leat.model.plan.Parts;
@@ -22,6 +23,7 @@ import leat.model.plan.Place;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.water.Climate;
+import org.graalvm.polyglot.Value;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /**
@@ -35,9 +37,12 @@ public final class SessionFunctions {
     private final ScriptHost host;
     private final Progress progress;
     private final UnitsSeen units;
+    private final Help help;
     private final Results results = new Results();
 
-    SessionFunctions(Settings settings, ScriptFolder folder, ScriptHost host, Progress progress, UnitsSeen units) {
+    SessionFunctions(
+            Settings settings, ScriptFolder folder, ScriptHost host, Progress progress, UnitsSeen units, Help help) {
+        this.help = help;
         this.units = units;
         this.settings = settings;
         this.folder = folder;
@@ -54,7 +59,26 @@ public final class SessionFunctions {
             host.print(Arrays.stream(values).map(views::text).collect(Collectors.joining(" ")));
             return views.nothing();
         });
+        bindings.put("help", (ProxyExecutable) values -> {
+            host.print(values.length == 0 ? help.topics() : explained(values[0]));
+            return views.nothing();
+        });
         return bindings;
+    }
+
+    /** A function or a type of Leat that is given itself is meant as its word. */
+    private String explained(Value value) {
+        Object proxy = value.isProxyObject() ? value.asProxyObject() : value;
+        if (proxy instanceof MethodView method) {
+            return help.of(method.name());
+        }
+        if (proxy instanceof TypeView type) {
+            return help.of(type.toString());
+        }
+        if (proxy instanceof HostValue view) {
+            return help.ofValue(view.host());
+        }
+        return value.isString() ? help.of(value.asString()) : help.topics();
     }
 
     ScriptOutcome outcome() {
@@ -79,7 +103,10 @@ public final class SessionFunctions {
         return proposal.yard();
     }
 
-    /** The choice of the planner's heads: keys of families in the catalogue, the best first. */
+    /**
+     * The choice of the planner's heads: keys of families in the catalogue, the best first, such as
+     * {@code heads("spray-3_7", "multi-7_6")}.
+     */
     public PlannerParameters heads(String... families) {
         PlannerParameters usual = PlannerParameters.defaults();
         return usual.withPlacement(usual.placement().withFamilies(List.of(families)));
@@ -145,6 +172,11 @@ public final class SessionFunctions {
         return new PointTable(file, folder.read(file)).levels(true);
     }
 
+    /** Prices of materials, for {@code budget().prices(...)}; see {@link PriceTable}. */
+    public PriceBook prices(String file) {
+        return PriceTable.read(file, folder.read(file));
+    }
+
     /** The climate of a place from a table of its months; see {@link ClimateTable}. */
     public Climate climate(String file) {
         return ClimateTable.read(folder.read(file), file);
@@ -159,6 +191,16 @@ public final class SessionFunctions {
     public Site site(Yard yard) {
         units.see(yard);
         return StandingData.load(yard.edition()).siteOf(yard);
+    }
+
+    /** Lists all words by topic. */
+    public void help() {
+        host.print(help.topics());
+    }
+
+    /** Explains a word, such as {@code help("rotor")}; or what can be done with a value. */
+    public void help(Object wordOrValue) {
+        host.print(wordOrValue instanceof String word ? help.of(word) : help.ofValue(wordOrValue));
     }
 
     private Place[] points(String file, String name) {

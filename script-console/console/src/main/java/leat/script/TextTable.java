@@ -1,14 +1,13 @@
 package leat.script;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
 
 /** Rows of text in columns that line up; columns of figures end together, others begin together. */
 final class TextTable {
 
-    private static final String GAP = "   ";
+    static final String GAP = "   ";
     private static final Pattern FIGURE = Pattern.compile("-?\\d[\\d.,]*( \\S+)?|none|");
 
     private final List<List<String>> rows = new ArrayList<>();
@@ -58,19 +57,12 @@ final class TextTable {
     /** A line for each pair, the second parts beginning together. */
     static String pairs(List<List<String>> pairs) {
         int width = pairs.stream().mapToInt(pair -> pair.get(0).length()).max().orElse(0);
-        return String.join(
-                "\n",
-                pairs.stream()
-                        .map(pair -> pair.get(0)
-                                + " ".repeat(width - pair.get(0).length())
-                                + GAP
-                                + String.join(
-                                        "\n" + " ".repeat(width) + GAP,
-                                        pair.get(1).split("\n")))
-                        .toList());
-    }
-
-    static List<String> blanks(int count) {
-        return new ArrayList<>(Collections.nCopies(count, ""));
+        String margin = " ".repeat(width) + GAP;
+        List<String> lines = new ArrayList<>();
+        for (List<String> pair : pairs) {
+            String space = " ".repeat(width - pair.get(0).length()) + GAP;
+            lines.add((pair.get(0) + space + pair.get(1).replace("\n", "\n" + margin)).stripTrailing());
+        }
+        return String.join("\n", lines);
     }
 }

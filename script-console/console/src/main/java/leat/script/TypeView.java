@@ -3,6 +3,7 @@ package leat.script;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.Arrays;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.graalvm.polyglot.Value;
@@ -44,6 +45,14 @@ final class TypeView implements ProxyObject {
         } catch (IllegalAccessException impossible) {
             throw new IllegalStateException("a public constant that cannot be read: " + field, impossible);
         }
+    }
+
+    SortedMap<String, Operation> functions() {
+        return Surface.statics(type);
+    }
+
+    Set<String> names() {
+        return members.keySet();
     }
 
     @Override

@@ -97,6 +97,14 @@ final class Types {
                 : OptionalDouble.empty();
     }
 
+    /** False for a quantity or another record of one number: what can be done with it goes without saying. */
+    static boolean figureless(Class<?> type) {
+        RecordComponent[] components = type.getRecordComponents();
+        return components == null
+                || components.length != 1
+                || !components[0].getType().isPrimitive();
+    }
+
     /** The name in a record that is nothing but a name. */
     static String nameIn(Object host) {
         return String.valueOf(read(host.getClass().getRecordComponents()[0].getAccessor(), host));

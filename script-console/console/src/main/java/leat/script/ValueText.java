@@ -12,13 +12,27 @@ final class ValueText {
     private static final int DEEPEST = 3;
 
     private final Views views;
+    private final Help help;
 
-    ValueText(Views views) {
+    ValueText(Views views, Help help) {
         this.views = views;
+        this.help = help;
     }
 
     /** In as many lines as it takes. */
     String show(Value value) {
+        if (value.isProxyObject() && value.asProxyObject() instanceof MethodView method) {
+            return method.isWord() ? help.of(method.name()) : method.toString();
+        }
+        if (value.isProxyObject() && value.asProxyObject() instanceof TypeView type) {
+            return help.of(type.toString());
+        }
+        if (value.isString()) {
+            return value.asString();
+        }
+        if (value.hasArrayElements() && value.getArraySize() == 0) {
+            return "none";
+        }
         Optional<Object> host = host(value);
         if (host.isPresent()) {
             return views.display().show(host.get());

@@ -1,9 +1,11 @@
 package leat.report;
 
+import java.util.Comparator;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leat.calc.assess.Assessment;
 import leat.calc.hydraulics.HydraulicsResult;
+import leat.calc.wiring.WiringResult;
 import leat.model.id.Id;
 import leat.model.quantity.Quantity;
 
@@ -17,6 +19,7 @@ final class AssessedFigures {
     static ReportFigures of(Assessment assessment) {
         AssessedFigures figures = new AssessedFigures();
         figures.add(assessment);
+        figures.add(assessment.wiring());
         return new ReportFigures(figures.byId, assessment.findings());
     }
 
@@ -46,6 +49,30 @@ final class AssessedFigures {
                     put(pipe.id(), ReportFigures.FLOW, load.flow());
                     put(pipe.id(), ReportFigures.VELOCITY, load.velocity());
                     put(pipe.id(), ReportFigures.LOSS, load.loss());
+                }));
+    }
+
+    private void add(WiringResult wiring) {
+        wiring.circuits().forEach(circuit -> {
+            put(circuit.id(), ReportFigures.CURRENT, circuit.current());
+            put(circuit.id(), ReportFigures.RECKONED, circuit.reckoned());
+            circuit.ampacity().ifPresent(one -> put(circuit.id(), ReportFigures.AMPACITY, one));
+            wiring.loads().stream()
+                    .filter(load -> load.circuit().equals(circuit.id()))
+                    .flatMap(load -> load.drop().stream())
+                    .max(Comparator.naturalOrder())
+                    .ifPresent(most -> put(circuit.id(), ReportFigures.DROP, most));
+        });
+        wiring.loads().forEach(load -> load.drop().ifPresent(one -> put(load.id(), ReportFigures.DROP, one)));
+        wiring.cables().forEach(cable -> {
+            cable.current().ifPresent(one -> put(cable.id(), ReportFigures.CURRENT, one));
+            cable.ampacity().ifPresent(one -> put(cable.id(), ReportFigures.AMPACITY, one));
+            cable.lost().ifPresent(one -> put(cable.id(), ReportFigures.LOST, one));
+        });
+        wiring.conduits()
+                .forEach(conduit -> conduit.fill().ifPresent(fill -> {
+                    put(conduit.id(), ReportFigures.FILL, fill);
+                    put(conduit.id(), ReportFigures.MOST_FILL, conduit.most());
                 }));
     }
 

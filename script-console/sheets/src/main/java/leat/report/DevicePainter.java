@@ -48,6 +48,29 @@ final class DevicePainter {
         board.canvas().endLayer();
     }
 
+    /** Sources and manifolds alone, to find one's way by. */
+    void drawPlaces() {
+        board.canvas().beginLayer("devices", "Sources and manifolds");
+        water.sources().forEach(this::source);
+        water.manifolds().forEach(this::place);
+        board.canvas().endLayer();
+    }
+
+    private void place(Manifold manifold) {
+        double x = board.x(manifold.at());
+        double y = board.y(manifold.at());
+        board.canvas().beginItem(manifold.id() + ": manifold of zone valves", "");
+        Symbols.manifold(board.canvas(), x, y);
+        board.canvas().endItem();
+        board.legend()
+                .add(
+                        "84",
+                        "manifold of zone valves",
+                        (c, box) -> Symbols.manifold(c, box.centreX(), box.centreY()));
+        take(x, y);
+        name("manifold " + manifold.id(), manifold.id().name(), x, y);
+    }
+
     private void source(Source source) {
         Canvas canvas = board.canvas();
         double x = board.x(source.at());
@@ -193,15 +216,18 @@ final class DevicePainter {
                 .beginItem(
                         bib.id() + ": hose bib, " + board.show(bib.drawn()) + ", " + supply
                                 + (bib.vacuumBreaker() ? ", with vacuum breaker" : ", no vacuum breaker")
+                                + PhaseStyle.of(bib.phase()).words()
                                 + board.computed(bib.id()),
                         "");
-        Symbols.bib(board.canvas(), x, y, style.colour());
+        PhaseStyle phase = PhaseStyle.of(bib.phase());
+        Symbols.bib(board.canvas(), x, y, style.colour(), phase);
+        phase.explain(board.legend());
         board.canvas().endItem();
         board.legend()
                 .add(
                         "85-" + style.ordinal(),
                         "hose bib, " + style.label(),
-                        (c, box) -> Symbols.bib(c, box.centreX(), box.centreY() + 0.8, style.colour()));
+                        (c, box) -> Symbols.bib(c, box.centreX(), box.centreY() + 0.8, style.colour(), PhaseStyle.NOW));
         take(x, y);
         name("bib " + bib.id(), bib.id().name() + " (" + style.letter() + ")", x, y);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import leat.model.plan.Yard;
+import leat.model.power.PowerSystem;
 import leat.model.quantity.Area;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
@@ -34,14 +35,34 @@ final class Facts {
         add("New pipe", length(water, run -> !run.existing()));
         add("Existing pipe in use", length(water, PipeRun::existing));
         add("Trench", trench());
-        add(
-                "Hose bibs",
-                water.bibs().isEmpty() ? "" : Integer.toString(water.bibs().size()));
+        add("Hose bibs", count(water.bibs().size()));
         water.sources()
                 .forEach(source -> add(
                         "Source " + source.id(),
                         source.water().label() + ", static pressure " + show(source.staticPressure())));
+        power(yard.power());
         return lines;
+    }
+
+    private void power(PowerSystem power) {
+        add("Circuits", count(power.circuits().size()));
+        add("Outlets", count(power.outlets().size()));
+        add("Luminaires", count(power.luminaires().size()));
+        add("Structures fed", count(power.feeds().size()));
+        add("New conduit", conduit(power, false));
+        add("Existing conduit in use", conduit(power, true));
+    }
+
+    private static String count(int number) {
+        return number == 0 ? "" : Integer.toString(number);
+    }
+
+    private String conduit(PowerSystem power, boolean existing) {
+        double lengthM = power.conduits().stream()
+                .filter(one -> one.existing() == existing)
+                .mapToDouble(one -> one.route().lengthM())
+                .sum();
+        return lengthM == 0 ? "" : show(new Length(lengthM));
     }
 
     private static String heads(WaterSystem water) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import leat.draw.Box;
 import leat.draw.Canvas;
 import leat.draw.Dash;
@@ -17,6 +18,12 @@ import leat.model.finding.Finding;
 import leat.model.finding.Severity;
 import leat.model.finding.Subject;
 import leat.model.geometry.Point;
+import leat.model.id.CableId;
+import leat.model.id.CircuitId;
+import leat.model.id.ConduitId;
+import leat.model.id.ManifoldId;
+import leat.model.id.SegmentId;
+import leat.model.id.WireEndId;
 import leat.model.plan.Yard;
 
 /** Marks breaches and cautions with their numbers in the list of findings; notes stay in the list. */
@@ -41,13 +48,28 @@ final class FindingPainter {
         this.places = new Places(yard);
     }
 
-    void draw() {
+    /** Whether a finding belongs on the sheet of power and control. */
+    static boolean isOfPower(Finding finding) {
+        return finding.subject() instanceof Subject.Thing thing
+                && (thing.id() instanceof WireEndId
+                        || thing.id() instanceof CircuitId
+                        || thing.id() instanceof ConduitId
+                        || thing.id() instanceof CableId)
+                && !(thing.id() instanceof ManifoldId);
+    }
+
+    static boolean isOfTrenches(Finding finding) {
+        return finding.subject() instanceof Subject.Thing thing && thing.id() instanceof SegmentId;
+    }
+
+    /** Marks those that belong on this sheet. */
+    void draw(Predicate<Finding> wanted) {
         SortedMap<String, Mark> marks = new TreeMap<>();
         int number = 0;
         for (Finding finding : board.figures().sorted()) {
             number++;
             Optional<Point> at = at(finding.subject());
-            if (finding.severity() != Severity.NOTE && at.isPresent()) {
+            if (finding.severity() != Severity.NOTE && wanted.test(finding) && at.isPresent()) {
                 String key = board.x(at.get()) + " " + board.y(at.get());
                 marks.computeIfAbsent(key, one -> new Mark(at.get(), finding.severity(), new ArrayList<>()))
                         .numbers()

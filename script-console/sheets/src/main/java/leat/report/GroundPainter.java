@@ -95,7 +95,7 @@ final class GroundPainter {
         board.legend()
                 .add(
                         "10",
-                        "lot boundary, with bearing and distance of each side",
+                        "lot boundary, bearings, distances",
                         (c, box) -> c.shape(PenPath.line(box.left(), box.centreY(), box.right(), box.centreY()), line));
     }
 

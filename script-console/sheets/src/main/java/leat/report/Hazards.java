@@ -36,7 +36,8 @@ final class Hazards {
 
     private void digging() {
         boolean newPipe = water.pipes().anyMatch(pipe -> !pipe.existing());
-        boolean digs = newPipe || !yard.trenches().isEmpty();
+        boolean newConduit = yard.power().conduits().stream().anyMatch(one -> !one.existing());
+        boolean digs = newPipe || newConduit || !yard.trenches().isEmpty();
         add("Call before digging", digs);
         add("Gas lines", has(ExistingService.Kind.GAS) || has(ExistingService.Kind.UNKNOWN));
         add("Trench collapse", digs);
@@ -67,16 +68,18 @@ final class Hazards {
     }
 
     private void electricity() {
-        boolean valves = !water.manifolds().isEmpty();
+        boolean valves = !water.manifolds().isEmpty()
+                || !yard.power().valveCables().isEmpty();
         boolean pump = water.sources().stream().anyMatch(leat.model.water.Pump.class::isInstance);
+        boolean power = pump || !yard.power().isEmpty();
         boolean pond = yard.terrain().surfaces().stream().anyMatch(one -> one.kind() == SurfaceKind.WATER);
+        add("Electric shock", power || has(ExistingService.Kind.POWER));
+        add("Licensed electrician and permits", power);
+        add("GFCI and RCD protection", power);
+        add("Equipment grounding and bonding", power);
         add("Low-voltage valve wiring", valves);
-        add("Electric shock", pump || has(ExistingService.Kind.POWER));
-        add("GFCI and RCD protection", pump);
-        add("Licensed electrician and permits", pump);
-        add("Equipment grounding and bonding", pump);
         add("Wet places, pools and ponds", pond);
-        add("Lightning", valves);
+        add("Lightning", valves || power);
     }
 
     private boolean has(ExistingService.Kind kind) {

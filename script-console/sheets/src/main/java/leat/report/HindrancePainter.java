@@ -191,26 +191,15 @@ final class HindrancePainter {
         middleLabel("services", "service " + service.id(), service.id().name(), xy);
     }
 
-    /** A grey line broken by the letter of what it carries. */
+    /** Grey and broken by the letter of what it carries. */
     private static void service(Canvas canvas, double[] xy, ServiceStyle style, double everyMm) {
-        canvas.shape(
-                PenPath.polyline(xy),
-                Style.line(LineWidth.W035, Palette.DARK_GREY).withDash(Dash.DASHED));
-        Lettering letter = Lettering.small()
-                .inBold()
-                .in(Palette.DARK_GREY)
-                .anchored(Lettering.Anchor.MIDDLE)
-                .withHalo();
-        double next = everyMm / 2;
-        for (int i = 0; i + 3 < xy.length; i += 2) {
-            double lengthMm = Math.hypot(xy[i + 2] - xy[i], xy[i + 3] - xy[i + 1]);
-            for (; next < lengthMm; next += everyMm) {
-                double x = xy[i] + (xy[i + 2] - xy[i]) * next / lengthMm;
-                double y = xy[i + 1] + (xy[i + 3] - xy[i + 1]) * next / lengthMm;
-                canvas.text(x, y + 1.1, style.letter(), letter);
-            }
-            next -= lengthMm;
-        }
+        LetteredLine.draw(
+                canvas,
+                xy,
+                PhaseStyle.EXISTING.line(LineWidth.W025, Palette.GREY),
+                style.letter(),
+                Palette.DARK_GREY,
+                everyMm);
     }
 
     private void middleLabel(String layer, String key, String text, double[] xy) {

@@ -70,11 +70,20 @@ final class Lanes {
 
     private final SortedMap<String, Integer> lanes = new TreeMap<>();
 
-    private Lanes() {}
+    private final double spacingMm;
+
+    private Lanes(double spacingMm) {
+        this.spacingMm = spacingMm;
+    }
 
     /** The lines as drawn, by name; earlier lines of the list choose their lanes first. */
     static SortedMap<String, double[]> of(List<Line> lines) {
-        Lanes lanes = new Lanes();
+        return of(lines, SPACING_MM);
+    }
+
+    /** The same for lines that need more room, from the middle of one to the next. */
+    static SortedMap<String, double[]> of(List<Line> lines, double spacingMm) {
+        Lanes lanes = new Lanes(spacingMm);
         lines.forEach(lanes::addCorners);
         lines.forEach(lanes::walk);
         SortedMap<String, double[]> drawn = new TreeMap<>();
@@ -160,7 +169,7 @@ final class Lanes {
     }
 
     private double[] shifted(Line line) {
-        double offMm = lanes.getOrDefault(line.name(), 0) * SPACING_MM;
+        double offMm = lanes.getOrDefault(line.name(), 0) * spacingMm;
         List<Spot> walk = walk(line.name());
         if (offMm == 0 || walk.size() < 2) {
             return line.xy();

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import leat.calc.coverage.CoverageResult;
 import leat.model.finding.Finding;
 import leat.model.finding.Rule;
 import leat.model.finding.Severity;
@@ -25,15 +24,15 @@ final class Page {
     private static final int WORST = 6;
 
     private final Yard yard;
-    private final CoverageResult coverage;
     private final ReportFigures figures;
     private final List<Sheet> sheets;
+    private final List<Section> sections;
 
-    Page(Yard yard, CoverageResult coverage, ReportFigures figures, List<Sheet> sheets) {
+    Page(Yard yard, ReportFigures figures, List<Sheet> sheets, List<Section> sections) {
         this.yard = yard;
-        this.coverage = coverage;
         this.figures = figures;
         this.sheets = List.copyOf(sheets);
+        this.sections = sections.stream().filter(section -> !section.isEmpty()).toList();
     }
 
     byte[] html() {
@@ -45,6 +44,7 @@ final class Page {
     private Map<String, Object> context() {
         Map<String, Object> context = new TreeMap<>();
         context.put("name", yard.name());
+        context.put("what", yard.power().isEmpty() ? "Plan of the water" : "Plan of water and power");
         context.put("edition", yard.edition());
         context.put("units", yard.units() == UnitSystem.US ? "US units" : "metric units");
         context.put("general", Cautions.GENERAL);
@@ -55,7 +55,8 @@ final class Page {
         context.put("verdict", verdict());
         context.put("tally", tally());
         context.put("facts", new Facts(yard).lines());
-        context.put("schedules", schedules());
+        context.put("sections", sections.stream().map(SectionView::of).toList());
+        context.put("chapters", chapters());
         context.put("hasFindings", !figures.findings().isEmpty());
         List<Map<String, Object>> findings = findings();
         List<Map<String, Object>> worst = findings.stream()
@@ -128,65 +129,19 @@ final class Page {
         return count + " " + (count == 1 ? one : many);
     }
 
-    private List<Map<String, Object>> schedules() {
-        Schedules schedules = new Schedules(yard, figures);
-        List<Map<String, Object>> sections = new ArrayList<>();
-        section(
-                sections,
-                "surfaces",
-                "Coverage of lawns and beds",
-                "A lawn wants each spot within reach of two heads, a bed of one. Evenness is the mean of the driest"
-                        + " quarter over the mean of all (low quarter), and Christiansen's coefficient.",
-                CoverageTable.of(coverage, yard.units()));
-        section(sections, "valves", "Valve schedule", "", schedules.valves());
-        section(
-                sections,
-                "heads",
-                "Head schedule",
-                "Places are from the yard's datum. An arc runs clockwise from the bearing where it begins.",
-                schedules.heads());
-        section(sections, "pipes", "Pipe schedule", "", schedules.pipes());
-        section(sections, "bibs", "Hose bib schedule", "", schedules.bibs());
-        section(
-                sections,
-                "trenches",
-                "Trench list",
-                "Depth is from finished grade to the bottom.",
-                schedules.trenches());
-        return sections;
-    }
-
-    private static void section(
-            List<Map<String, Object>> sections, String id, String title, String about, Table table) {
-        if (table.isEmpty()) {
-            return;
+    /** The table of contents of the sections; chapters without any are left out. */
+    private List<Map<String, Object>> chapters() {
+        List<Map<String, Object>> chapters = new ArrayList<>();
+        for (Chapter chapter : Chapter.values()) {
+            List<Map<String, Object>> entries = sections.stream()
+                    .filter(section -> section.chapter() == chapter)
+                    .map(section -> Map.<String, Object>of("id", section.id(), "title", section.title()))
+                    .toList();
+            if (!entries.isEmpty()) {
+                chapters.add(Map.of("chapter", chapter.title(), "entries", entries));
+            }
         }
-        Table shown = table.withoutEmptyColumns();
-        List<Map<String, Object>> heads = new ArrayList<>();
-        for (int i = 0; i < shown.columns().size(); i++) {
-            int column = i;
-            boolean number =
-                    shown.rows().stream().anyMatch(row -> row.get(column).number());
-            heads.add(Map.of("text", shown.columns().get(i), "number", number));
-        }
-        List<Map<String, Object>> rows = shown.rows().stream()
-                .map(row -> Map.<String, Object>of(
-                        "cells", row.stream().map(Page::cell).toList()))
-                .toList();
-        Map<String, Object> section = new TreeMap<>();
-        section.put("id", id);
-        section.put("title", title);
-        section.put("about", about.isEmpty() ? List.of() : List.of(Map.of("about", about)));
-        section.put("table", Map.of("heads", heads, "rows", rows));
-        sections.add(section);
-    }
-
-    private static Map<String, Object> cell(Cell cell) {
-        Map<String, Object> map = new TreeMap<>();
-        map.put("text", cell.text());
-        String kind = cell.number() ? "number" : WaterStyle.cssOf(cell.text());
-        map.put("kind", kind.isEmpty() ? List.of() : List.of(Map.of("kind", kind)));
-        return map;
+        return chapters;
     }
 
     private List<Map<String, Object>> findings() {

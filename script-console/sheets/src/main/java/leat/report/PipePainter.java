@@ -3,22 +3,19 @@ package leat.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import leat.draw.Box;
 import leat.draw.Canvas;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
-import leat.draw.PenPath;
-import leat.draw.Style;
 import leat.model.id.PipeId;
 import leat.model.id.ValveId;
-import leat.model.site.Phase;
 import leat.model.water.Lateral;
 import leat.model.water.PipeRun;
 import leat.model.water.WaterSystem;
 
-/** Draws main and laterals: colour and dash tell the water, width main or lateral, ticks what lies there already. */
+/** Draws main and laterals: colour and letter tell the water, width main or lateral, the line when it is laid. */
 final class PipePainter {
 
-    private static final double TICKS_MM = 7;
     private static final double SIZE_FROM_MM = 9;
 
     private final Board board;
@@ -49,10 +46,12 @@ final class PipePainter {
         double[] xy = drawn.getOrDefault(run.id(), board.sheet(run.route().points()));
         Canvas canvas = board.canvas();
         canvas.beginItem(title(run, role, style), "");
-        pipe(canvas, xy, style, width, run);
+        pipe(canvas, xy, style, width, phase(run), LetteredLine.EVERY_MM);
         canvas.endItem();
         board.callouts().avoid(xy);
-        legend(style, width, run, layer);
+        LetteredLine.places(xy, LetteredLine.EVERY_MM)
+                .forEach(at -> board.callouts().take(Box.around(at[0], at[1], 1.3, 1.3)));
+        legend(style, width, phase(run), layer);
         size(run, xy, style, layer);
     }
 
@@ -60,35 +59,34 @@ final class PipePainter {
         String size = run.tradeSize().map(Object::toString).orElse("size open, " + run.series());
         return run.id() + ": " + role + ", " + size + ", "
                 + board.show(run.route().length()) + ", " + style.label()
-                + (run.existing() ? ", existing" : "") + (run.phase() == Phase.LATER ? ", in a later year" : "")
+                + phase(run).words()
                 + board.computed(run.id());
     }
 
-    private static void pipe(Canvas canvas, double[] xy, WaterStyle water, LineWidth width, PipeRun run) {
-        Style style = water.pipe(width, run.phase());
-        canvas.shape(PenPath.polyline(xy), style);
-        if (run.existing()) {
-            Symbols.ticks(canvas, xy, TICKS_MM, water.colour());
-        }
+    private static PhaseStyle phase(PipeRun run) {
+        return PhaseStyle.of(run.existing(), run.phase());
     }
 
-    private void legend(WaterStyle style, LineWidth width, PipeRun run, String layer) {
-        String text = (layer.equals("main") ? "main, " : "lateral, ")
-                + style.label()
-                + (run.existing() ? ", existing" : "")
-                + (run.phase() == Phase.LATER ? ", later" : "");
-        String key = "5" + (layer.equals("main") ? 0 : 1) + style.ordinal() + (run.existing() ? 0 : 1)
-                + run.phase().ordinal();
+    private static void pipe(
+            Canvas canvas, double[] xy, WaterStyle water, LineWidth width, PhaseStyle phase, double everyMm) {
+        LetteredLine.draw(
+                canvas, xy, phase.line(width, water.colour()), water.letter(), water.lettering(), everyMm);
+    }
+
+    private void legend(WaterStyle style, LineWidth width, PhaseStyle phase, String layer) {
+        phase.explain(board.legend());
+        boolean main = layer.equals("main");
         board.legend()
                 .add(
-                        key,
-                        text,
+                        "5" + (main ? 0 : 1) + style.ordinal(),
+                        (main ? "main, " : "lateral, ") + style.label(),
                         (c, box) -> pipe(
                                 c,
                                 new double[] {box.left(), box.centreY(), box.right(), box.centreY()},
                                 style,
                                 width,
-                                run));
+                                PhaseStyle.NOW,
+                                box.width()));
     }
 
     /** Sizes stand where they change, and on every run that is long enough. */
@@ -96,7 +94,7 @@ final class PipePainter {
         if (run.size().isEmpty() || longestMm(xy) < SIZE_FROM_MM && !changes(run)) {
             return;
         }
-        int piece = longest(xy);
+        int piece = LetteredLine.longest(xy);
         board.callouts()
                 .add(
                         layer,
@@ -123,20 +121,7 @@ final class PipePainter {
     }
 
     private static double longestMm(double[] xy) {
-        int piece = longest(xy);
+        int piece = LetteredLine.longest(xy);
         return Math.hypot(xy[piece + 2] - xy[piece], xy[piece + 3] - xy[piece + 1]);
-    }
-
-    private static int longest(double[] xy) {
-        int longest = 0;
-        double mostMm = -1;
-        for (int i = 0; i + 3 < xy.length; i += 2) {
-            double lengthMm = Math.hypot(xy[i + 2] - xy[i], xy[i + 3] - xy[i + 1]);
-            if (lengthMm > mostMm) {
-                mostMm = lengthMm;
-                longest = i;
-            }
-        }
-        return longest;
     }
 }

@@ -5,16 +5,26 @@ import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
 import leat.model.id.BackflowId;
 import leat.model.id.BibId;
+import leat.model.id.CableId;
+import leat.model.id.CircuitId;
+import leat.model.id.ConduitId;
 import leat.model.id.HeadId;
 import leat.model.id.Id;
+import leat.model.id.LoadId;
 import leat.model.id.ManifoldId;
+import leat.model.id.PanelId;
 import leat.model.id.PipeId;
 import leat.model.id.SegmentId;
 import leat.model.id.SourceId;
 import leat.model.id.SurfaceId;
+import leat.model.id.SwitchId;
 import leat.model.id.ValveId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Yard;
+import leat.model.power.LightSwitch;
+import leat.model.power.Load;
+import leat.model.power.Panel;
+import leat.model.power.PowerSystem;
 import leat.model.water.HoseBib;
 import leat.model.water.Manifold;
 import leat.model.water.Source;
@@ -51,7 +61,31 @@ final class Places {
         if (id instanceof SurfaceId surface) {
             return yard.terrain().surface(surface).map(one -> Interior.of(one.region()));
         }
-        return ofDevice(id);
+        Optional<Point> device = ofDevice(id);
+        return device.isPresent() ? device : ofPower(id);
+    }
+
+    private Optional<Point> ofPower(Id id) {
+        PowerSystem power = yard.power();
+        if (id instanceof PanelId panel) {
+            return power.panel(panel).map(Panel::at);
+        }
+        if (id instanceof CircuitId circuit) {
+            return power.circuit(circuit).flatMap(one -> of(one.panel()));
+        }
+        if (id instanceof LoadId load) {
+            return power.load(load).map(Load::at);
+        }
+        if (id instanceof SwitchId one) {
+            return power.lightSwitch(one).map(LightSwitch::at);
+        }
+        if (id instanceof ConduitId conduit) {
+            return power.conduit(conduit).map(one -> middle(one.route()));
+        }
+        if (id instanceof CableId cable) {
+            return power.cable(cable).map(one -> middle(one.route()));
+        }
+        return Optional.empty();
     }
 
     private Optional<Point> ofDevice(Id id) {

@@ -106,13 +106,14 @@ final class PlanSheet {
         if (!notes.isEmpty()) {
             y = notes.draw(canvas, x, y, widthMm) + GAP_MM;
         }
-        TitleBlock block = titleBlock(fit, number);
+        TitleBlock block = titleBlock(yard, content.title(), fit, number);
         block.draw(canvas, column);
         canvas.endLayer();
         return y - column.top() + block.heightMm(column.width());
     }
 
-    private TitleBlock titleBlock(SheetFit fit, String number) {
+    /** The same on every sheet of a yard. */
+    static TitleBlock titleBlock(Yard yard, String title, SheetFit fit, String number) {
         List<TitleBlock.Line> lines = new ArrayList<>();
         lines.add(new TitleBlock.Line(
                 "Scale", fit.scale().text() + " on " + fit.paper().title()));
@@ -121,7 +122,7 @@ final class PlanSheet {
         lines.add(new TitleBlock.Line("Tables", "edition " + yard.edition()));
         return new TitleBlock(
                 yard.name(),
-                content.title(),
+                title,
                 lines,
                 List.of("True scale only when printed at 100 %: check the bar with a rule.", Cautions.GENERAL));
     }
@@ -138,6 +139,14 @@ final class PlanSheet {
         water.manifolds().forEach(manifold -> points.add(manifold.at()));
         water.bibs().forEach(bib -> points.add(bib.at()));
         water.pipes().forEach(pipe -> points.addAll(pipe.route().points()));
+        yard.power().loads().forEach(load -> points.add(load.at()));
+        yard.power().panels().forEach(panel -> points.add(panel.at()));
+        yard.power()
+                .cables()
+                .forEach(cable -> points.addAll(cable.route().points()));
+        yard.power()
+                .conduits()
+                .forEach(conduit -> points.addAll(conduit.route().points()));
         if (points.isEmpty()) {
             points.add(new Point(0, 0));
             points.add(new Point(1, 1));

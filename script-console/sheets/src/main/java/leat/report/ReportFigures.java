@@ -34,6 +34,27 @@ public record ReportFigures(SortedMap<Id, SortedMap<String, Quantity>> byId, Lis
     /** Precipitation rate of a zone. */
     public static final String RATE = "rate";
 
+    /** Of a circuit or a cable with all that it feeds turned on. */
+    public static final String CURRENT = "current";
+
+    /** Of a circuit: the current that its breaker is held for, where what lasts for hours counts by more. */
+    public static final String RECKONED = "reckoned current";
+
+    /** Of the conductors of a circuit or a cable as they lie. */
+    public static final String AMPACITY = "ampacity";
+
+    /** Of voltage on the way to a load, or to the farthest load of a circuit, as a share of its voltage. */
+    public static final String DROP = "voltage drop";
+
+    /** Of voltage along a cable. */
+    public static final String LOST = "lost voltage";
+
+    /** The greatest share of a conduit's inside that its conductors may take. */
+    public static final String MOST_FILL = "fill at most";
+
+    /** Share of a conduit's inside that conductors take. */
+    public static final String FILL = "fill";
+
     public ReportFigures {
         SortedMap<Id, SortedMap<String, Quantity>> copy = new TreeMap<>();
         byId.forEach((id, figures) -> copy.put(id, Collections.unmodifiableSortedMap(new TreeMap<>(figures))));

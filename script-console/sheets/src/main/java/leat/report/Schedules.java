@@ -13,7 +13,6 @@ import leat.model.plan.Yard;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
-import leat.model.site.Phase;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.DripLine;
 import leat.model.water.Head;
@@ -64,7 +63,7 @@ final class Schedules {
                         zone.map(one -> Cell.count(one.heads().size())).orElse(Cell.UNKNOWN),
                         zone.map(one -> figure(one.id(), ReportFigures.FLOW)).orElse(Cell.UNKNOWN),
                         zone.map(one -> figure(one.id(), ReportFigures.RATE)).orElse(Cell.UNKNOWN),
-                        zone.map(one -> when(one.phase())).orElse(Cell.UNKNOWN)));
+                        zone.map(one -> Words.when(one.phase())).orElse(Cell.UNKNOWN)));
             }
         }
         return new Table(columns, rows);
@@ -148,7 +147,7 @@ final class Schedules {
                 figure(run.id(), ReportFigures.VELOCITY),
                 figure(run.id(), ReportFigures.LOSS),
                 Cell.text(run.existing() ? "existing" : "new"),
-                when(run.phase()));
+                Words.when(run.phase()));
     }
 
     /** For each pipe the heads at its end, by name. */
@@ -186,7 +185,7 @@ final class Schedules {
                     Cell.text(bib.vacuumBreaker() ? "yes" : "no"),
                     Cell.figure(bib.at().east(), units),
                     Cell.figure(bib.at().north(), units),
-                    when(bib.phase())));
+                    Words.when(bib.phase())));
         }
         return new Table(columns, rows);
     }
@@ -210,7 +209,7 @@ final class Schedules {
                             ", ", trench.contents().stream().map(Id::name).toList())),
                     Cell.text(waters(trench)),
                     Cell.text(trench.byHand() ? "by hand" : "by hand or machine"),
-                    when(trench.phase())));
+                    Words.when(trench.phase())));
         }
         return new Table(columns, rows);
     }
@@ -232,10 +231,6 @@ final class Schedules {
 
     private static Cell text(Id id) {
         return Cell.text(id.name());
-    }
-
-    private static Cell when(Phase phase) {
-        return Cell.text(phase == Phase.NOW ? "now" : "later");
     }
 
     private Cell figure(Id id, String name) {

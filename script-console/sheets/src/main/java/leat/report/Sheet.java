@@ -21,6 +21,11 @@ record Sheet(String id, String title, String about, Drawing drawing) {
 
     private static final String TEXT = "-text";
 
+    /** The name of its file. */
+    String file() {
+        return id + ".svg";
+    }
+
     String svg() {
         return SvgWriter.element(drawing, id + "-");
     }

@@ -130,31 +130,11 @@ final class Symbols {
     }
 
     /** A disc with a cross handle. */
-    static void bib(Canvas canvas, double x, double y, Colour colour) {
+    static void bib(Canvas canvas, double x, double y, Colour colour, PhaseStyle phase) {
         Style line = Style.line(LineWidth.W035, Palette.BLACK);
         canvas.shape(PenPath.line(x, y, x, y - 2.3), line);
         canvas.shape(PenPath.line(x - 1.2, y - 2.3, x + 1.2, y - 2.3), line);
-        canvas.shape(PenPath.circle(x, y, 1.2), OUTLINE.withFill(colour));
-    }
-
-    /** Short strokes across a line, one each spacing: it lies there already. */
-    static void ticks(Canvas canvas, double[] xy, double spacingMm, Colour colour) {
-        double next = spacingMm / 2;
-        for (int i = 0; i + 3 < xy.length; i += 2) {
-            double dx = xy[i + 2] - xy[i];
-            double dy = xy[i + 3] - xy[i + 1];
-            double lengthMm = Math.hypot(dx, dy);
-            for (; next < lengthMm; next += spacingMm) {
-                double x = xy[i] + dx * next / lengthMm;
-                double y = xy[i + 1] + dy * next / lengthMm;
-                double acrossX = -dy / lengthMm * 0.9;
-                double acrossY = dx / lengthMm * 0.9;
-                canvas.shape(
-                        PenPath.line(x - acrossX, y - acrossY, x + acrossX, y + acrossY),
-                        Style.line(LineWidth.W025, colour));
-            }
-            next -= lengthMm;
-        }
+        canvas.shape(PenPath.circle(x, y, 1.2), phase.symbol(LineWidth.W025, colour));
     }
 
     /** Coordinates along and across a direction. */

@@ -26,7 +26,10 @@ final class WaterPlan implements PlanSheet.Content {
         ground.surfaces(yard.terrain().surfaces());
         HindrancePainter hindrances = new HindrancePainter(board);
         hindrances.draw(yard.terrain());
-        new TrenchPainter(board).draw(yard.trenches());
+        new TrenchPainter(board)
+                .draw(yard.trenches().stream()
+                        .filter(trench -> trench.contents().isEmpty() || !trench.pipes().isEmpty())
+                        .toList());
         HeadPainter heads = new HeadPainter(board, water);
         heads.draw();
         new PipePainter(board, water).draw();
@@ -34,7 +37,7 @@ final class WaterPlan implements PlanSheet.Content {
         heads.zoneLegend();
         new DevicePainter(board, water).draw();
         yard.terrain().survey().ifPresent(ground::lot);
-        new FindingPainter(board, yard).draw();
+        new FindingPainter(board, yard).draw(finding -> !FindingPainter.isOfPower(finding));
     }
 
     @Override

@@ -2,28 +2,22 @@ package leat.report;
 
 import java.util.Locale;
 import leat.draw.Colour;
-import leat.draw.Dash;
-import leat.draw.LineWidth;
 import leat.draw.Palette;
-import leat.draw.Style;
-import leat.model.site.Phase;
 import leat.model.water.Water;
 
-/** How the three waters look, on the plan and in every table: each has a colour and a dash of its own, and a letter. */
+/** How the three waters look, on the plan and in every table: each has a colour and a letter of its own. */
 enum WaterStyle {
-    DRINKING(Water.DRINKING, Palette.BLUE, Dash.SOLID, "D"),
-    IRRIGATION(Water.IRRIGATION, Palette.GREEN, Dash.LONG_DASHED, "I"),
-    NON_DRINKING(Water.NON_DRINKING, Palette.PURPLE, Dash.DASH_DOT_DOT, "N");
+    DRINKING(Water.DRINKING, Palette.BLUE, "D"),
+    IRRIGATION(Water.IRRIGATION, Palette.GREEN, "IR"),
+    NON_DRINKING(Water.NON_DRINKING, Palette.PURPLE, "N");
 
     private final Water water;
     private final Colour colour;
-    private final Dash dash;
     private final String letter;
 
-    WaterStyle(Water water, Colour colour, Dash dash, String letter) {
+    WaterStyle(Water water, Colour colour, String letter) {
         this.water = water;
         this.colour = colour;
-        this.dash = dash;
         this.letter = letter;
     }
 
@@ -55,20 +49,11 @@ enum WaterStyle {
         return colour.shade(0.4);
     }
 
-    Dash dash() {
-        return dash;
-    }
-
     String letter() {
         return letter;
     }
 
     String label() {
         return water.label();
-    }
-
-    Style pipe(LineWidth width, Phase phase) {
-        Colour shown = phase == Phase.LATER ? colour.tint(0.55) : colour;
-        return Style.line(width, shown).withDash(dash);
     }
 }

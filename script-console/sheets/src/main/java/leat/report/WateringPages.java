@@ -52,7 +52,7 @@ final class WateringPages {
     Table needs() {
         List<String> columns = List.of(
                 "zone",
-                "surface",
+                "ground",
                 "planting",
                 "month",
                 depthHead("reference use a day"),
@@ -81,7 +81,7 @@ final class WateringPages {
         ZoneSetting setting = month.setting();
         return List.of(
                 Cell.text(zone.ground().zone().name()),
-                Cell.text(zone.ground().surface().name()),
+                Cell.text(zone.ground().ground().name()),
                 Cell.text(zone.ground().planting()),
                 Cell.text(ClimateMonth.name(month.month())),
                 depth(balance.reference()),

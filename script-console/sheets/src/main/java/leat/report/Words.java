@@ -1,5 +1,6 @@
 package leat.report;
 
+import java.util.List;
 import java.util.Locale;
 import leat.model.finding.Subject;
 import leat.model.id.Id;
@@ -7,15 +8,23 @@ import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
+import leat.model.site.Phase;
 
 /** ReportFigures and subjects as a person reads them on paper. */
 final class Words {
 
+    private static final int MOST_OF_A_KIND = 8;
+
     private Words() {}
 
-    /** Rounded, in the yard's units, with a raised two where the unit is an area. */
+    /** Rounded, in the yard's units, with a raised figure where the unit is an area or a volume. */
     static String show(Quantity quantity, UnitSystem units) {
-        return Units.show(quantity, units).replace("ft2", "ft²").replace("m2", "m²");
+        return raised(Units.show(quantity, units));
+    }
+
+    /** With raised figures where a unit is an area or a volume. */
+    static String raised(String text) {
+        return text.replaceAll("\\b(ft|m|yd|in)2\\b", "$1²").replaceAll("\\b(ft|m|yd|in)3\\b", "$1³");
     }
 
     /** A short length, such as a depth or a height: whole inches or millimetres. */
@@ -42,9 +51,35 @@ final class Words {
         return subject.toString();
     }
 
+    static Cell when(Phase phase) {
+        return Cell.text(phase == Phase.NOW ? "now" : "later");
+    }
+
+    /**
+     * The kind said once for neighbours of the same kind: "trench T1, T2; pipe main". Of a crowd of one kind only the
+     * first are named.
+     */
+    static String list(List<? extends Id> ids) {
+        StringBuilder text = new StringBuilder();
+        int from = 0;
+        while (from < ids.size()) {
+            int to = from;
+            while (to < ids.size() && ids.get(to).kind().equals(ids.get(from).kind())) {
+                to++;
+            }
+            text.append(text.isEmpty() ? "" : "; ").append(named(ids.get(from)));
+            int shown = to - from > MOST_OF_A_KIND ? from + MOST_OF_A_KIND - 1 : to;
+            ids.subList(from + 1, shown).forEach(id -> text.append(", ").append(id.name()));
+            text.append(shown < to ? " and " + (to - shown) + " more" : "");
+            from = to;
+        }
+        return text.toString();
+    }
+
     /** Names the kind unless the name does so itself: "zone front", but "zone-3". */
     static String named(Id id) {
         String kind = id.kind();
-        return id.name().toLowerCase(Locale.ROOT).startsWith(kind) ? id.name() : kind + " " + id.name();
+        String word = kind.split(" ", 2)[0];
+        return id.name().toLowerCase(Locale.ROOT).startsWith(word) ? id.name() : kind + " " + id.name();
     }
 }

@@ -199,11 +199,10 @@ class ReportTest {
     }
 
     @Test
-    void theThreeWatersDifferInColourAndInDash() {
+    void theThreeWatersDifferInColourAndInLetter() {
         TreeSet<String> looks = new TreeSet<>();
         for (WaterStyle style : WaterStyle.values()) {
             assertTrue(looks.add(style.colour().hex()));
-            assertTrue(looks.add(style.dash().name()));
             assertTrue(looks.add(style.letter()));
         }
         for (int i = 0; i < 16; i++) {

@@ -9,7 +9,7 @@ import java.util.stream.StreamSupport;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** A published or recomputed figure of resources/checks/hydraulics.json, with its source and standing. */
+/** A published or recomputed figure of resources/checks (hydraulics.json unless another file is named), with its source and standing. */
 public record Check(JsonNode json) {
 
     public static final double FOOT_M = 0.3048;
@@ -18,7 +18,12 @@ public record Check(JsonNode json) {
     public static final double PSI_PA = 0.45359237 * 9.80665 / (INCH_M * INCH_M);
 
     public static List<Check> all() throws IOException {
-        try (InputStream in = Check.class.getResourceAsStream("/checks/hydraulics.json")) {
+        return all("hydraulics");
+    }
+
+    /** Those of another file of resources/checks. */
+    public static List<Check> all(String file) throws IOException {
+        try (InputStream in = Check.class.getResourceAsStream("/checks/" + file + ".json")) {
             JsonNode array = JsonMapper.builder().build().readTree(in);
             return StreamSupport.stream(array.spliterator(), false)
                     .map(Check::new)
