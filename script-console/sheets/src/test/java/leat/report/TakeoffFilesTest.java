@@ -81,7 +81,7 @@ class TakeoffFilesTest {
     }
 
     @Test
-    void anAssessmentTellsWhereAMaterialGoes() {
+        double heads = assessment.yard().water().heads().stream()
         long heads = assessment.yard().water().heads().stream()
                 .filter(head -> head.sector().isPresent())
                 .count();
