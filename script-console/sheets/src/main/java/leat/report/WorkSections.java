@@ -91,12 +91,20 @@ final class WorkSections {
     /** Each deed that is not for everyone, once. */
     private static Section others(Assessment assessment) {
         TreeSet<String> lines = new TreeSet<>();
-        assessment.workPlan().steps().values().forEach(steps -> steps.stream()
-                .filter(step -> step.kind().isForOthers())
-                .forEach(step ->
-                        lines.add(step.kind().worker().label() + ": " + step.kind().label())));
+        assessment
+                .workPlan()
+                .steps()
+                .values()
+                .forEach(steps -> steps.stream()
+                        .filter(step -> step.kind().isForOthers())
+                        .forEach(step -> lines.add(step.kind().worker().label() + ": "
+                                + step.kind().label())));
         return Section.of(Chapter.WORK, "others", "What is left to licensed people and to local code")
                 .points(List.copyOf(lines))
-                .say(lines.isEmpty() ? "" : "Which permits, devices, depths and inspections are asked for, local codes decide. " + Cautions.GENERAL);
+                .say(
+                        lines.isEmpty()
+                                ? ""
+                                : "Which permits, devices, depths and inspections are asked for, local codes decide. "
+                                        + Cautions.GENERAL);
     }
 }
