@@ -85,7 +85,7 @@ class TernHillTest {
         assertEquals(
                 List.of("8.61 gpm", "7.36 gpm", "1.37 gpm", "7.88 gpm", "0.93 gpm", "9.88 gpm", "2.62 gpm", "2.00 gpm"),
                 flows);
-        assertEquals("707.6 ft", Units.show(hill.assessment().trenching().trenches(), UnitSystem.US));
+        assertEquals("745.0 ft", Units.show(hill.assessment().trenching().trenches(), UnitSystem.US));
     }
 
     @Tag("law")
@@ -161,8 +161,9 @@ class TernHillTest {
     @Test
     void halfThePressureStarvesHeads() {
         Yard weak = Damage.halfThePressure(hill.yard());
-        Set<String> expected =
-                new TreeSet<>(Set.of("coverage.two: surface back lawn", "coverage.two: surface meadow"));
+        // Less flow also takes longer than the hours of the peak week.
+        Set<String> expected = new TreeSet<>(
+                Set.of("coverage.two: surface back lawn", "coverage.two: surface meadow", "watering.hours: the yard"));
         Assessment assessment = Example.assess(weak);
         for (Head head : weak.water().heads()) {
             Pressure least =
