@@ -45,6 +45,52 @@ class GuideTest {
         }
     }
 
+    /**
+     * What stands under {@code console} or {@code java-console} is a dialogue: entries after {@code leat> }, their further
+     * lines after {@code | }, and the answers. All entries of a page go through one console.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"console", "java-console"})
+    void dialoguesAreReal(String kind, @TempDir Path folder) throws Exception {
+        Pattern block = Pattern.compile("(?ms)^```" + kind + "\\n(.*?)^```$");
+        List<String> typed = new ArrayList<>();
+        List<String> answers = new ArrayList<>();
+        block.matcher(Pages.read("docs/guide/console.md"))
+                .results()
+                .flatMap(found -> found.group(1).lines())
+                .forEach(line -> {
+                    boolean entry = line.startsWith("leat> ") || line.startsWith("    | ");
+                    (entry ? typed : answers).add(entry ? line.substring("leat> ".length()) : line);
+                });
+        assertFalse(typed.isEmpty());
+        Path input = Files.write(folder.resolve("entries.txt"), typed);
+        List<String> given = console(folder, input, kind.startsWith("java") ? List.of("--java") : List.of());
+        assertEquals(String.join("\n", answers), String.join("\n", given));
+    }
+
+    /** Runs the console on a file of entries. */
+    private static List<String> console(Path folder, Path input, List<String> options)
+            throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "leat.command.Leat",
+                "console",
+                "--out",
+                folder.resolve("out").toString()));
+        command.addAll(options);
+        Path output = folder.resolve("output.txt");
+        Process process = new ProcessBuilder(command)
+                .redirectInput(input.toFile())
+                .redirectOutput(output.toFile())
+                .redirectError(folder.resolve("messages.txt").toFile())
+                .start();
+        int code = process.waitFor();
+        assertTrue(code <= 1, () -> code + " " + Pages.read(folder.resolve("messages.txt").toString()));
+        return Files.readString(output, StandardCharsets.UTF_8).lines().toList();
+    }
+
     /** The README says that the script stands there whole. */
     @Test
     void theFirstScriptOfTheReadmeIsTheExample() {

@@ -30,7 +30,11 @@ final class Guard {
         CALLER
     }
 
-    private static final Duration GRACE = Duration.ofMillis(500);
+    private static final Duration OF_A_SCRIPT = Duration.ofMillis(500);
+
+    /** More patience: who stops an entry of a session wants to keep the session. */
+    private static final Duration OF_AN_ENTRY = Duration.ofSeconds(2);
+
     private static final Duration LOOK = Duration.ofMillis(50);
 
     /** Of the heap, still in use after a collection; beyond it the process would soon do nothing but collect. */
@@ -40,12 +44,23 @@ final class Guard {
     private static final long STACK_BYTES = 32L << 20;
 
     private final Duration limit;
+    private final Duration grace;
     private final CountDownLatch finished = new CountDownLatch(1);
     private volatile Cause cause = Cause.NONE;
 
-    /** A zero {@code limit} is never over. */
-    Guard(Duration limit) {
+    private Guard(Duration limit, Duration grace) {
         this.limit = limit;
+        this.grace = grace;
+    }
+
+    /** For a script that is run once; a zero {@code limit} is never over. */
+    static Guard ofScript(Duration limit) {
+        return new Guard(limit, OF_A_SCRIPT);
+    }
+
+    /** For one entry of a session; a zero {@code limit} is never over. */
+    static Guard ofEntry(Duration limit) {
+        return new Guard(limit, OF_AN_ENTRY);
     }
 
     boolean stopped() {
@@ -94,7 +109,7 @@ final class Guard {
                 if (finishedWithin(LOOK.multipliedBy(2), future)) {
                     return true;
                 }
-                if (stopped() && finishedWithin(GRACE.multipliedBy(3), future)) {
+                if (stopped() && finishedWithin(grace.multipliedBy(3), future)) {
                     return true;
                 }
                 if (stopped()) {
@@ -163,9 +178,9 @@ final class Guard {
 
     private void stop(Halt halt) throws InterruptedException {
         try {
-            halt.interrupt(GRACE);
+            halt.interrupt(grace);
             // A script may catch the interrupt and go on; it gets no second chance.
-            if (!finished.await(GRACE.toMillis(), TimeUnit.MILLISECONDS)) {
+            if (!finished.await(grace.toMillis(), TimeUnit.MILLISECONDS)) {
                 halt.abandon();
             }
         } catch (TimeoutException stubborn) {

@@ -25,7 +25,7 @@ public final class JavaRunner {
         ScriptFolder folder = ScriptFolder.of(file);
         String text = folder.read(file.getFileName().toString());
         Settings settings = new Settings(request.settings());
-        Guard guard = new Guard(request.limit());
+        Guard guard = Guard.ofScript(request.limit());
         UnitsSeen units = new UnitsSeen();
         Surface surface = Surface.ofLeat();
         Prelude prelude = new Prelude(surface, List.of(Parts.class));

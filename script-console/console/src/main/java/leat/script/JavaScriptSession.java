@@ -35,7 +35,7 @@ public final class JavaScriptSession implements ScriptSession {
         this.request = request;
         this.host = host;
         this.folder = request.scriptFolder();
-        this.guard = new Guard(request.limit());
+        this.guard = Guard.ofEntry(request.limit());
         UnitsSeen units = new UnitsSeen();
         this.surface = surface;
         this.prelude = new Prelude(surface, vocabulary);
@@ -81,7 +81,7 @@ public final class JavaScriptSession implements ScriptSession {
         TopLevel topLevel = TopLevel.of(text);
         Source source = source(topLevel.redeclarable(), line);
         asTyped.put(source, source(text, line));
-        Guard mine = new Guard(request.limit());
+        Guard mine = Guard.ofEntry(request.limit());
         guard = mine;
         AtomicReference<String> shown = new AtomicReference<>();
         Faults faults = new Faults(request.asScript(), folder, names(), views, asTyped);

@@ -31,7 +31,7 @@ public final class JavaSession implements ScriptSession {
         this.request = request;
         this.host = host;
         this.folder = request.scriptFolder();
-        this.guard = new Guard(request.limit());
+        this.guard = Guard.ofEntry(request.limit());
         this.functions = new SessionFunctions(
                 new Settings(request.settings()),
                 folder,
@@ -69,7 +69,7 @@ public final class JavaSession implements ScriptSession {
 
     @Override
     public Optional<String> run(String text, int line) {
-        Guard mine = new Guard(request.limit());
+        Guard mine = Guard.ofEntry(request.limit());
         guard = mine;
         List<String> shown = new ArrayList<>();
         boolean ended = mine.run(() -> evaluate("\n".repeat(line - 1) + text, mine, shown));

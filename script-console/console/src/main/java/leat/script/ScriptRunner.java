@@ -43,7 +43,7 @@ public final class ScriptRunner {
                 .mimeType("application/javascript+module")
                 .buildLiteral();
         Settings settings = new Settings(request.settings());
-        Guard guard = new Guard(request.limit());
+        Guard guard = Guard.ofScript(request.limit());
         UnitsSeen units = new UnitsSeen();
         Prelude prelude = new Prelude(surface, vocabulary);
         Help help = new Help(surface, prelude);

@@ -47,7 +47,7 @@ class SuggestionTest {
             assertEquals(List.of("rotor(", "rotorFamily(", "route("), texts(console, "ro"));
             assertEquals(List.of("rotor(", "rotorFamily("), texts(console, "print(rot"));
             assertEquals(List.of("meadow"), texts(console, "print(mea"));
-            assertEquals(List.of("water()"), texts(console, "meadow.wa"));
+            assertEquals(List.of("terrain()"), texts(console, "meadow.terr"));
             assertEquals(List.of("radius("), texts(console, "rotor(\"R\", at(1, (2))).arc(0, 90).ra"));
             assertEquals(List.of("psi("), texts(console, "Pressure.ps"));
             assertEquals(List.of("inBar()"), texts(console, "Pressure.psi(3).inB"));

@@ -2,6 +2,7 @@ package leat.script;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.Method;
@@ -41,6 +42,9 @@ class SurfaceTest {
             "java.lang.Enum",
             "java.math.BigDecimal",
             // a script sees these as text
+            "org.joda.money.BigMoney",
+            "org.joda.money.CurrencyUnit",
+            "org.joda.money.Money",
             "java.time.DayOfWeek",
             "java.time.Month",
             "java.time.LocalDate");
@@ -161,6 +165,16 @@ class SurfaceTest {
         for (String name : builtIn) {
             assertFalse(surface.types().containsKey(name), name);
             assertFalse(Surface.statics(Parts.class).containsKey(name), name);
+        }
+    }
+
+    /** Java scripts import both, and a name that stands for two things is refused. */
+    @Test
+    void noTypeBearsTheNameOfOneThatScriptsInJavaImport() {
+        for (String name : surface.types().keySet()) {
+            for (String imported : List.of("java.lang.", "java.util.", "java.util.stream.")) {
+                assertThrows(ClassNotFoundException.class, () -> Class.forName(imported + name), imported + name);
+            }
         }
     }
 
