@@ -83,10 +83,13 @@ class RandomWiringLawTest {
             var one = outlet("post " + i, place(random));
             parts.add(random.nextInt(3) == 0 ? one.on("old") : one);
         }
-        var lights = luminaires("path", place(random), place(random), place(random)).draws(watts(20));
+        var lights =
+                luminaires("path", place(random), place(random), place(random)).draws(watts(20));
         parts.add(random.nextBoolean() ? lights.switchAt(at(9.9, 7)).wiresNow() : lights.phase(LATER));
         if (random.nextBoolean()) {
-            parts.add(controller("clock").inside(random.nextBoolean() ? "house" : "shed").stations(9));
+            parts.add(controller("clock")
+                    .inside(random.nextBoolean() ? "house" : "shed")
+                    .stations(9));
             parts.add(manifold("box 1", place(random)).valves("V1", "V2"));
             parts.add(manifold("box 2", place(random)).valves("V3"));
         }
@@ -98,8 +101,14 @@ class RandomWiringLawTest {
     }
 
     private static void assertGivenStays(Yard before, Yard after) {
-        before.power().conduits().forEach(one -> assertEquals(one, after.power().conduit(one.id()).orElseThrow()));
-        before.power().circuits().forEach(one -> assertEquals(one, after.power().circuit(one.id()).orElseThrow()));
+        before.power()
+                .conduits()
+                .forEach(
+                        one -> assertEquals(one, after.power().conduit(one.id()).orElseThrow()));
+        before.power()
+                .circuits()
+                .forEach(
+                        one -> assertEquals(one, after.power().circuit(one.id()).orElseThrow()));
         assertEquals(before.water(), after.water());
         assertEquals(before.terrain(), after.terrain());
     }
