@@ -41,8 +41,9 @@ record Example(ScriptOutcome outcome, List<String> printed) {
             }
         };
         ScriptRequest request = ScriptRequest.of(folder().resolve(script));
-        ScriptOutcome outcome =
-                script.endsWith(".jsh") ? JavaRunner.run(request, host) : ScriptRunner.ofLeat().run(request, host);
+        ScriptOutcome outcome = script.endsWith(".jsh")
+                ? JavaRunner.run(request, host)
+                : ScriptRunner.ofLeat().run(request, host);
         return new Example(outcome, List.copyOf(printed));
     }
 

@@ -9,7 +9,9 @@ public final class ScaleBar {
     public static final double HEIGHT_MM = 15;
 
     private static final double METRES_PER_FOOT = 0.3048;
-    private static final double[] STEPS = {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000, 10_000};
+    private static final double[] STEPS = {
+        0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000, 10_000
+    };
     private static final int LEAST_FIELDS = 2;
     private static final int MOST_FIELDS = 5;
     private static final double FIGURE_ROOM_MM = 9;
