@@ -9,5 +9,5 @@ const y = yard("Side lawn").with(
 
 const p = plan(y, heads("multi-4_9"));   // place heads, part them into zones, dig trenches, size pipes
 const a = assess(p);
-print(a.why("lawn/7", "flow"));          // how this figure came about
+print(a.why("lawn/1", "flow"));          // how this figure came about
 report(p);                               // drawings, schedules, findings, the document

@@ -1,4 +1,4 @@
-// Tern Hill: the water of a sloping wedge of a lot, from the survey to a plan.
+// Tern Hill: water and power of a sloping wedge of a lot, from the survey to a plan. Place, figures and prices are invented.
 const copper = "copper Type L";
 const plastic = "PVC Schedule 40";
 
@@ -16,10 +16,10 @@ const site = yard("Tern Hill").units(US).with(
   pond("pond", circle(at(78, 64), feet(5))),
   paving("boules court", rectangle(at(43, 85), feet(42), feet(13))),
 
-  lawn("meadow", region("areas.csv", "meadow")).soil("silt loam"),
-  lawn("back lawn", region("areas.csv", "back lawn")).soil("silt loam"),
-  bed("raspberries", region("areas.csv", "raspberries")).planting("raspberries").watering(DRIP),
-  bed("kitchen bed", rectangle(at(2, 52), feet(14), feet(22))).planting("vegetables").watering(HEADS),
+  lawn("meadow", region("areas.csv", "meadow")).soil("silt loam").planting("turf grass, cool season"),
+  lawn("back lawn", region("areas.csv", "back lawn")).soil("silt loam").planting("turf grass, cool season"),
+  bed("raspberries", region("areas.csv", "raspberries")).soil("loam").planting("raspberries").watering(DRIP),
+  bed("kitchen bed", rectangle(at(2, 52), feet(14), feet(22))).soil("loam").planting("vegetables").watering(HEADS),
 
   tree("hornbeam 1", at(96, 60), inches(6)), tree("hornbeam 2", at(97, 68), inches(6)),
   tree("hornbeam 3", at(98, 76), inches(6)), tree("hornbeam 4", at(99, 84), inches(6)),
@@ -43,7 +43,21 @@ const site = yard("Tern Hill").units(US).with(
 
   dripLine("raspberry line", polyline(at(4, 143.7), at(93, 129.2))).family("dripline-2_3-0_3"),
   bubbler("hornbeam 1", at(95, 61)).family("bubbler-0_5"), bubbler("hornbeam 2", at(96, 69)).family("bubbler-0_5"),
-  bubbler("hornbeam 3", at(97, 77)).family("bubbler-0_5"), bubbler("hornbeam 4", at(98, 85)).family("bubbler-0_5"));
+  bubbler("hornbeam 3", at(97, 77)).family("bubbler-0_5"), bubbler("hornbeam 4", at(98, 85)).family("bubbler-0_5"),
+
+  panel("house", at(61, 47.5)).inside("house").spareWays(4),
+  conduit("old duct", polyline(at(62, 46), at(66, 42))).existing().size("1"),
+  circuit("workshop").from("house").breaker(amps(20)).groundFault(),
+  circuit("garden").from("house").breaker(amps(20)).groundFault(),
+  circuit("summer house").from("house").breaker(amps(20)).groundFault().phase(LATER),
+  feed("workshop").draws(watts(1500)).on("workshop"),
+  controller("garden").inside("workshop").on("workshop"),
+  outlet("terrace", at(67, 77)).on("garden"), outlet("court", at(86, 83)).on("garden"),
+  luminaires("terrace", at(89, 54), at(89, 64), at(89, 74)).switchAt(at(64, 77)).on("garden").wiresNow(),
+  feed("summer house").draws(watts(1200)).on("summer house").conduitNow(),
+
+  watering().climate(climate("climate.csv")).days("Mon", "Wed", "Fri", "Sun").hours("22:00", "06:00"),
+  budget().prices(prices("prices.csv")).waste(percent(10)).tax(percent(7)).contingency(percent(10)));
 
 const finished = plan(site, heads("multi-4_9", "multi-6_1", "spray-3_7").withMostHeads(8));
 const a = assess(finished);

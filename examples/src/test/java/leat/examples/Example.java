@@ -12,6 +12,7 @@ import leat.calc.assess.Assessor;
 import leat.document.StandingData;
 import leat.model.finding.Finding;
 import leat.model.plan.Yard;
+import leat.script.JavaRunner;
 import leat.script.ScriptHost;
 import leat.script.ScriptOutcome;
 import leat.script.ScriptRequest;
@@ -39,8 +40,11 @@ record Example(ScriptOutcome outcome, List<String> printed) {
                 // no one looks on
             }
         };
-        Path file = folder().resolve(script);
-        return new Example(ScriptRunner.ofLeat().run(ScriptRequest.of(file), host), List.copyOf(printed));
+        ScriptRequest request = ScriptRequest.of(folder().resolve(script));
+        ScriptOutcome outcome = script.endsWith(".jsh")
+                ? JavaRunner.run(request, host)
+                : ScriptRunner.ofLeat().run(request, host);
+        return new Example(outcome, List.copyOf(printed));
     }
 
     /** Tests run in the module's folder or in the project's. */

@@ -56,7 +56,7 @@ class TernHillTest {
     @Test
     void theSizeOfThePlan() {
         WaterSystem water = hill.yard().water();
-        assertEquals(39, water.heads().size());
+        assertEquals(40, water.heads().size());
         assertEquals(8, water.zones().size());
         assertEquals(
                 2,
@@ -83,9 +83,9 @@ class TernHillTest {
                 .map(zone -> Units.show(zone.flow(), UnitSystem.US))
                 .toList();
         assertEquals(
-                List.of("8.43 gpm", "7.03 gpm", "1.06 gpm", "4.55 gpm", "0.93 gpm", "8.93 gpm", "6.76 gpm", "2.00 gpm"),
+                List.of("8.61 gpm", "7.36 gpm", "1.37 gpm", "7.88 gpm", "0.93 gpm", "9.88 gpm", "2.62 gpm", "2.00 gpm"),
                 flows);
-        assertEquals("678.2 ft", Units.show(hill.assessment().trenching().trenches(), UnitSystem.US));
+        assertEquals("707.6 ft", Units.show(hill.assessment().trenching().trenches(), UnitSystem.US));
     }
 
     @Tag("law")
@@ -161,10 +161,7 @@ class TernHillTest {
     @Test
     void halfThePressureStarvesHeads() {
         Yard weak = Damage.halfThePressure(hill.yard());
-        Set<String> expected = new TreeSet<>(Set.of(
-                "coverage.one: surface kitchen bed",
-                "coverage.two: surface back lawn",
-                "coverage.two: surface meadow"));
+        Set<String> expected = new TreeSet<>(Set.of("coverage.two: surface back lawn", "coverage.two: surface meadow"));
         Assessment assessment = Example.assess(weak);
         for (Head head : weak.water().heads()) {
             Pressure least =

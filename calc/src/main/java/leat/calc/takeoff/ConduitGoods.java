@@ -27,6 +27,7 @@ final class ConduitGoods {
     private final ElectricalTables tables;
     private final TakeoffParameters parameters;
     private final Depths depths;
+    private final ConduitEnds ends;
     private final Materials materials;
     private final Cuts cuts;
 
@@ -35,6 +36,7 @@ final class ConduitGoods {
         tables = site.catalog().electrical();
         this.parameters = parameters;
         this.depths = depths;
+        ends = new ConduitEnds(power);
         this.materials = materials;
         this.cuts = cuts;
     }
@@ -46,27 +48,77 @@ final class ConduitGoods {
     private void conduit(Conduit conduit) {
         String words = conduit.size().orElse("of open size") + " " + conduit.series();
         List<Point> points = conduit.route().points();
-        double startM = depths.depthM(conduit.id(), conduit.route().start());
-        double endM = depths.depthM(conduit.id(), conduit.route().end());
-        double lengthM = depths.slopeLengthM(conduit.route()) + startM + endM;
+        double lengthM = depths.slopeLengthM(conduit.route())
+                + riseM(conduit, points.get(0))
+                + riseM(conduit, points.get(points.size() - 1));
         tube(conduit, "conduit " + words, lengthM, words);
-        boolean isCoil = isCoil(conduit);
-        int rises = (startM > 0 ? 1 : 0) + (endM > 0 ? 1 : 0);
-        double turnedDeg = rises * QUARTER_DEG;
-        count(conduit, isCoil ? "" : "sweep 90 " + words, rises, "rises at its ends");
-        count(conduit, isCoil ? "" : "conduit coupling " + words, rises, "to the sweeps at its ends");
+        double turnedDeg = 0;
         for (int i = 1; i + 1 < points.size(); i++) {
             double turnDeg = turnDeg(points.get(i - 1), points.get(i), points.get(i + 1));
             turnedDeg += turnDeg;
-            bend(conduit, words, turnDeg, isCoil);
+            bend(conduit, words, turnDeg);
         }
+        turnedDeg += end(conduit, points.get(0), points.get(1), words);
+        turnedDeg += end(conduit, points.get(points.size() - 1), points.get(points.size() - 2), words);
         int boxes = Math.max(0, (int) Math.ceil(turnedDeg / MOST_BENDS_DEG - 1e-9) - 1);
         count(conduit, "pull box", boxes, "its bends are more than four quarters");
-        ends(conduit, words, lengthM);
+        if (isWaiting(conduit)) {
+            string(conduit, lengthM);
+        }
     }
 
-    private void bend(Conduit conduit, String words, double turnDeg, boolean isCoil) {
-        if (isCoil || turnDeg < parameters.straight().degrees()) {
+    private double riseM(Conduit conduit, Point end) {
+        return ends.at(conduit, end) == ConduitEnds.Kind.RISES ? depths.depthM(conduit.id(), end) : 0;
+    }
+
+    /** Counts what is at an end, and returns by how many degrees the conduit turns there. */
+    private double end(Conduit conduit, Point end, Point before, String words) {
+        return switch (ends.at(conduit, end)) {
+            case JOINED -> joined(conduit, end, before, words);
+            case BOXED -> boxed(conduit, end, words);
+            case RISES -> risen(conduit, end, words);
+        };
+    }
+
+    private double joined(Conduit conduit, Point end, Point before, String words) {
+        double turnDeg = ends.joinedTo(conduit, end)
+                .map(other -> turnDeg(before, end, next(other, end)))
+                .orElse(0.0);
+        if (ends.counts(conduit, end)) {
+            count(conduit, "conduit coupling " + words, 1, "to the conduit that it goes on as");
+            bend(conduit, words, turnDeg);
+        }
+        return turnDeg;
+    }
+
+    private double boxed(Conduit conduit, Point end, String words) {
+        count(conduit, "conduit terminal adapter " + words, 1, "into a box in the ground");
+        if (ends.counts(conduit, end)) {
+            count(conduit, "pull box", 1, "conduits meet");
+        }
+        return 0;
+    }
+
+    private double risen(Conduit conduit, Point end, String words) {
+        openEnd(conduit, words);
+        if (riseM(conduit, end) <= 0) {
+            return 0;
+        }
+        count(conduit, isCoil(conduit) ? "" : "sweep 90 " + words, 1, "rise at its end");
+        count(conduit, isCoil(conduit) ? "" : "conduit coupling " + words, 1, "to the sweep at its end");
+        return QUARTER_DEG;
+    }
+
+    /** Where the other conduit leads from the place that both share. */
+    private static Point next(Conduit other, Point shared) {
+        List<Point> points = other.route().points();
+        boolean fromStart =
+                other.route().start().distanceM(shared) <= other.route().end().distanceM(shared);
+        return points.get(fromStart ? 1 : points.size() - 2);
+    }
+
+    private void bend(Conduit conduit, String words, double turnDeg) {
+        if (isCoil(conduit) || turnDeg < parameters.straight().degrees()) {
             return;
         }
         String sweep = turnDeg < parameters.sharp().degrees() ? "sweep 45 " : "sweep 90 ";
@@ -87,15 +139,34 @@ final class ConduitGoods {
         count(conduit, "conduit coupling " + words, pieces.size() - 1, "lengths of stock joined");
     }
 
-    private void ends(Conduit conduit, String words, double lengthM) {
-        boolean isUsed = power.cablesIn(conduit.id()).stream()
-                .anyMatch(cable -> cable.phase().compareTo(conduit.phase()) <= 0);
-        if (isUsed) {
-            count(conduit, "conduit terminal adapter " + words, 2, "into the boxes at its ends");
+    private boolean isWaiting(Conduit conduit) {
+        return power.cablesIn(conduit.id()).stream()
+                .noneMatch(cable -> cable.phase().compareTo(conduit.phase()) <= 0);
+    }
+
+    /** An adapter into a box, or for now a cap and a tag. */
+    private void openEnd(Conduit conduit, String words) {
+        String adapter = "conduit terminal adapter " + words;
+        if (!isWaiting(conduit)) {
+            count(conduit, adapter, 1, "into the box at its end");
             return;
         }
-        count(conduit, "conduit cap " + words, 2, "nothing passes it yet");
-        count(conduit, "tag", 2, "says what it waits for");
+        count(conduit, "conduit cap " + words, 1, "nothing passes it yet");
+        count(conduit, "tag", 1, "says what it waits for");
+        if (conduit.phase() == Phase.NOW && !power.cablesIn(conduit.id()).isEmpty()) {
+            materials.count(
+                    Phase.LATER,
+                    MaterialKind.CONDUIT_FITTING,
+                    adapter,
+                    adapter,
+                    1,
+                    Subject.of(conduit.id()),
+                    "in place of its cap");
+        }
+    }
+
+    /** With slack at both ends, also where it is knotted to the string of the next. */
+    private void string(Conduit conduit, double lengthM) {
         double stringM = lengthM + 2 * parameters.slackAtBox().metres();
         materials.add(
                 conduit.phase(),
@@ -103,17 +174,6 @@ final class ConduitGoods {
                 "pull string",
                 "pull string",
                 new MaterialUse(Subject.of(conduit.id()), "left in the empty conduit", new Length(stringM)));
-        if (conduit.phase() == Phase.NOW && !power.cablesIn(conduit.id()).isEmpty()) {
-            String key = "conduit terminal adapter " + words;
-            materials.count(
-                    Phase.LATER,
-                    MaterialKind.CONDUIT_FITTING,
-                    key,
-                    key,
-                    2,
-                    Subject.of(conduit.id()),
-                    "in place of its caps");
-        }
     }
 
     private void count(Conduit conduit, String key, int count, String why) {

@@ -72,8 +72,8 @@ final class StepGraph {
         SortedSet<Deed> ready = new TreeSet<>();
         before.forEach((deed, waits) -> {
             waiting.put(deed, waits.size());
-            waits.forEach(one ->
-                    after.computeIfAbsent(one, key -> new ArrayList<>()).add(deed));
+            waits.forEach(
+                    one -> after.computeIfAbsent(one, key -> new ArrayList<>()).add(deed));
             if (waits.isEmpty()) {
                 ready.add(deed);
             }

@@ -176,6 +176,40 @@ class PowerTakeoffTest {
         assertEquals(Length.feet(110).metres(), labour.get("trench dug by machine"), 1e-9);
     }
 
+    /** An L in three pieces is one conduit: two rises, and a sweep at the corner. */
+    @Test
+    void conduitsThatGoOnAsOthersNeitherRiseNorEndThere() {
+        Yard pieces = yard("Pieces")
+                .with(
+                        panel("house", at(0, 0)),
+                        circuit("garden").from("house").breaker(amps(20)),
+                        outlet("court", at(20, 10)).on("garden"),
+                        conduit("p1", polyline(at(0, 0), at(8, 0))).size("3/4"),
+                        conduit("p2", polyline(at(20, 0), at(8, 0))).size("3/4"),
+                        conduit("p3", polyline(at(20, 0), at(20, 10))).size("3/4"),
+                        cable("r1", polyline(at(0, 0), at(20, 0), at(20, 10)))
+                                .circuit("garden")
+                                .from("house")
+                                .to("court")
+                                .through("p1", "p2", "p3")
+                                .conductor("12"),
+                        trench("T1", polyline(at(0, 0), at(20, 0), at(20, 10)))
+                                .depth(new Length(DEPTH_M))
+                                .holdsConduits("p1", "p2", "p3"));
+        SortedMap<String, Double> fittings = new TreeMap<>();
+        takeoff(pieces).lines().stream()
+                .filter(line -> line.kind() == MaterialKind.CONDUIT_FITTING || line.kind() == MaterialKind.CONDUIT)
+                .forEach(line -> fittings.put(line.key(), line.quantity().si()));
+        assertEquals(Length.feet(33).metres(), fittings.remove("conduit 3/4 PVC-40"), 1e-9);
+        assertEquals(
+                new TreeMap<>(Map.of(
+                        "sweep 90 3/4 PVC-40", 3.0,
+                        // two between the pieces, one at the corner, two at the rises, two joints of stock
+                        "conduit coupling 3/4 PVC-40", 7.0,
+                        "conduit terminal adapter 3/4 PVC-40", 2.0)),
+                fittings);
+    }
+
     private SortedMap<String, Double> sums(MaterialKind kind, Phase phase) {
         SortedMap<String, Double> sums = new TreeMap<>();
         takeoff.lines().stream()

@@ -15,23 +15,12 @@ import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
 import leat.model.site.Phase;
 
-/** In which order the works are done, phase by phase. */
+/** In which order the works are done, phase by phase, for other programs. */
 final class WorkPlanTable {
-
-    /** What stands above the table. */
-    static final String ABOUT =
-            "Steps come from this plan: what must be done before a step stands in the column \"after\"."
-                    + " Call before you dig. Local codes, permits and licensed people have the last word.";
 
     private WorkPlanTable() {}
 
-    static Table of(WorkPlanResult plan, Phase phase, UnitSystem units) {
-        return new Table(
-                List.of("step", "what to do", "part", "to what", "figure", "by", "after"),
-                plan.steps(phase).stream().map(step -> row(step, units)).toList());
-    }
-
-    /** All phases one below the other, for other programs. */
+    /** All phases one below the other. */
     static Table all(WorkPlanResult plan, UnitSystem units) {
         List<List<Cell>> rows = new ArrayList<>();
         plan.steps()

@@ -29,7 +29,7 @@ final class WorkSections {
                 assessment.workPlan().steps().entrySet()) {
             order = order.table(phase.getKey() == Phase.NOW ? "This year" : "Later", steps(phase.getValue(), units));
         }
-        sections.add(order);
+        sections.add(order.file("work-plan.csv", WorkPlanTable.all(assessment.workPlan(), units)));
         sections.add(others(assessment));
         return List.copyOf(sections);
     }

@@ -27,7 +27,10 @@ final class TernHillPower {
         Yard yard = TernHill.yardByHand()
                 .with(
                         panel("house panel", at(54, 42)).inside("house").spareWays(4),
-                        circuit("workshop").from("house panel").breaker(amps(20)).groundFault(),
+                        circuit("workshop")
+                                .from("house panel")
+                                .breaker(amps(20))
+                                .groundFault(),
                         circuit("garden").from("house panel").breaker(amps(20)).groundFault(),
                         circuit("terrace").from("house panel").breaker(amps(15)),
                         feed("workshop").at(at(70, 22)).on("workshop").draws(watts(1400)),
@@ -54,7 +57,8 @@ final class TernHillPower {
                         .size("3/4"),
                 conduit("c-summer", polyline(at(36, 84), at(34, 100), at(24, 104)))
                         .size("1"),
-                conduit("c-lights", polyline(at(56, 50), at(58, 61), at(61, 59))).size("1/2"),
+                conduit("c-lights", polyline(at(56, 50), at(58, 61), at(61, 59)))
+                        .size("1/2"),
                 conduit("c-valves", polyline(at(66, 22), at(58, 36), at(58, 66), at(23, 65)))
                         .size("3/4"),
                 cable("w1", polyline(at(54, 42), at(56, 42), at(66, 36), at(66, 22), at(70, 22)))

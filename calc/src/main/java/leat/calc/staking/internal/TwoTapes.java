@@ -12,17 +12,17 @@ public final class TwoTapes {
      * @param firstM  tape from mark A
      * @param secondM tape from mark B
      * @param left    which of the two places: the one on the left when looking from A to B
-     * @param outXy   two numbers; NaN when the tapes do not meet
+     * @param outXyM   two numbers; NaN when the tapes do not meet
      */
     public static void locate(
-            double aX, double aY, double bX, double bY, double firstM, double secondM, boolean left, double[] outXy) {
+            double aX, double aY, double bX, double bY, double firstM, double secondM, boolean left, double[] outXyM) {
         double baseM = Math.hypot(bX - aX, bY - aY);
         double alongM = (baseM * baseM + firstM * firstM - secondM * secondM) / (2 * baseM);
         double offM = Math.sqrt((firstM - alongM) * (firstM + alongM)) * (left ? 1 : -1);
         double eastward = (bX - aX) / baseM;
         double northward = (bY - aY) / baseM;
-        outXy[0] = aX + alongM * eastward - offM * northward;
-        outXy[1] = aY + alongM * northward + offM * eastward;
+        outXyM[0] = aX + alongM * eastward - offM * northward;
+        outXyM[1] = aY + alongM * northward + offM * eastward;
     }
 
     /** The angle at (x, y) between the lines to two marks, from 0 to π. */
