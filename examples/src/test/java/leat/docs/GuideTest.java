@@ -87,7 +87,9 @@ class GuideTest {
                 .redirectError(folder.resolve("messages.txt").toFile())
                 .start();
         int code = process.waitFor();
-        assertTrue(code <= 1, () -> code + " " + Pages.read(folder.resolve("messages.txt").toString()));
+        assertTrue(
+                code <= 1,
+                () -> code + " " + Pages.read(folder.resolve("messages.txt").toString()));
         return Files.readString(output, StandardCharsets.UTF_8).lines().toList();
     }
 

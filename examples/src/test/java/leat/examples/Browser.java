@@ -111,8 +111,8 @@ final class Browser implements AutoCloseable {
         for (LogEntry entry : driver.manage().logs().get(LogType.PERFORMANCE)) {
             Map<String, Object> event = inner(new Json().toType(entry.getMessage(), Json.MAP_TYPE), "message");
             if ("Network.requestWillBeSent".equals(event.get("method"))) {
-                addresses.add(String.valueOf(
-                        inner(inner(event, "params"), "request").get("url")));
+                addresses.add(
+                        String.valueOf(inner(inner(event, "params"), "request").get("url")));
             }
         }
         return addresses;

@@ -92,8 +92,7 @@ class ReportInBrowserTest {
         browser.driver().get(page.toString());
         String withScripts = browser.driver().findElement(By.tagName("main")).getText();
         try (Browser plain = Browser.withoutScripts()) {
-            plain.driver()
-                    .get("data:text/html,<title>off</title><script>document.title='on'</script>");
+            plain.driver().get("data:text/html,<title>off</title><script>document.title='on'</script>");
             assertEquals("off", plain.driver().getTitle(), "scripts are not blocked");
             plain.driver().get(page.toString());
             WebElement main = plain.driver().findElement(By.tagName("main"));
@@ -150,8 +149,7 @@ class ReportInBrowserTest {
 
     private static List<String> barriers(ChromeDriver driver) {
         driver.executeScript(Browser.axe());
-        Object found = driver.executeAsyncScript(
-                """
+        Object found = driver.executeAsyncScript("""
                 const done = arguments[0];
                 axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice']}).then(
                   results => done(results.violations.flatMap(
