@@ -131,7 +131,7 @@ class DocumentErrorsTest {
                 ", line 44, column 28 (/water/main/0/from/source): pipe main: from is 'road', which is not there; it must be the name of a source");
         refused(
                 with("\"contents\": [\"main\"]", "\"contents\": [\"spare\"]"),
-                ", line 105, column 100 (/trenches/0/contents/0): trench T1: contents is 'spare', which is not there; it must be pipes of the yard");
+                ", line 105, column 100 (/trenches/0/contents/0): trench T1: contents is pipe 'spare', which is not there; it must be pipes, conduits and cables of the yard");
         refused(
                 with("{\"position\": {\"heads\": [\"S2\"]}", "{\"position\": {\"heads\": [\"S3\"]}"),
                 ", line 107, column 38 (/planned/position/heads/0): plan: head is 'S3', which is not there; it must be a thing that can be planned; perhaps 'S1'");

@@ -45,7 +45,7 @@ class VersionsTest {
         refused(
                 version1().replace("\"version\": 1", "\"version\": 2"),
                 "old.yard.json, line 7, column 3 (/terrain): a document of a yard has no field 'terrain'; it must be one"
-                        + " of format, version, edition, name, units, site, water, power, trenches, watering, costs, planned, additions");
+                        + " of format, version, edition, name, units, site, water, power, trenches, watering, temporary, costs, planned, additions");
     }
 
     private static void refused(String text, String message) {
