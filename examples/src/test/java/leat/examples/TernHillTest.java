@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,11 +17,13 @@ import leat.calc.assess.Planner;
 import leat.calc.assess.PlannerParameters;
 import leat.document.StandingData;
 import leat.document.YardDocument;
+import leat.model.catalog.Price;
 import leat.model.geometry.Point;
 import leat.model.id.HeadId;
 import leat.model.id.PipeId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Yard;
+import leat.model.power.WireGroup;
 import leat.model.quantity.Pressure;
 import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
@@ -197,5 +200,63 @@ class TernHillTest {
                         "coverage.outside: head meadow/1",
                         "water.connected: head meadow/1"),
                 found);
+    }
+
+    @Tag("law")
+    @Test
+    void aWireTooThinForItsBreakerIsFound() {
+        assertEquals(
+                Set.of("power.breaker: cable house to workshop, conductor"),
+                hill.newFindings(PowerDamage.rewired(hill.yard(), "house to workshop", "14")));
+        assertEquals(
+                Set.of("power.drop.feeder: structure feed summer house, drop"),
+                hill.newFindings(PowerDamage.rewired(hill.yard(), "house to summer house", "12")));
+        assertEquals(
+                Set.of("power.breaker: cable house to workshop, conductor"),
+                hill.newFindings(PowerDamage.rewired(hill.yard(), "house to workshop", "18")),
+                "a wire that the tables allow no current at all");
+    }
+
+    @Tag("law")
+    @Test
+    void aDuctTooFullIsFound() {
+        assertEquals(
+                Set.of("power.fill.more: conduit old duct"),
+                hill.newFindings(PowerDamage.filled(hill.yard(), "old duct", new WireGroup("4", 4))));
+    }
+
+    /** The duct is nowhere near the way of the valve wires either. */
+    @Tag("law")
+    @Test
+    void powerAndValveWiresInOneConduitAreFound() {
+        assertEquals(
+                Set.of("power.mixed: conduit old duct", "power.touch: cable garden to back wall, conduits"),
+                hill.newFindings(PowerDamage.valveWiresThrough(hill.yard(), "old duct")));
+    }
+
+    @Tag("law")
+    @Test
+    void aControllerInWhatComesLaterIsFound() {
+        assertEquals(
+                Set.of("phase.order: controller garden"),
+                hill.newFindings(PowerDamage.controllersIn(hill.yard(), "summer house")));
+    }
+
+    @Tag("law")
+    @Test
+    void aPriceThatRisesRaisesTheTotalByWhatIsBought() {
+        Assessment assessment = hill.assessment();
+        long joints = hill.yard().water().heads().stream()
+                .filter(head -> head.sector().isPresent())
+                .count();
+        BigDecimal before = assessment.budget().total().orElseThrow().total().getAmount();
+        Price joint = hill.yard().costs().prices().find("swing joint").orElseThrow();
+        Assessment dearer = Example.assess(PowerDamage.priced(
+                hill.yard(), "swing joint", joint.amount().plus(BigDecimal.ONE).getAmount().toPlainString()));
+        BigDecimal after = dearer.budget().total().orElseThrow().total().getAmount();
+        double expected = joints * 1.00 * 1.07 * 1.10; // tax on goods, contingency on goods and tax
+        assertEquals(expected, after.subtract(before).doubleValue(), 0.02);
+        assertTrue(assessment.budget().total().orElseThrow().isComplete());
+        assertEquals(assessment.findings(), dearer.findings());
     }
 }

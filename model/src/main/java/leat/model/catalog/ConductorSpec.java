@@ -3,7 +3,6 @@ package leat.model.catalog;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import leat.model.fault.InvalidValueException;
 import leat.model.fault.Require;
 import leat.model.finding.Citation;
 import leat.model.power.CodeFamily;
@@ -56,18 +55,8 @@ public record ConductorSpec(
         return columns.stream().filter(one -> one.celsius() == celsius).findFirst();
     }
 
-    /**
-     * What the tables let it carry with insulation for that temperature.
-     *
-     * @throws InvalidValueException if the tables have no such figure
-     */
+    /** What the tables let it carry with insulation for that temperature: nothing where they have no figure for it. */
     public Current ampacity(int celsius) {
-        return column(celsius)
-                .flatMap(InsulationColumn::ampacity)
-                .orElseThrow(() -> new InvalidValueException(
-                        "conductor " + label(),
-                        "temperature",
-                        celsius + " °C",
-                        "one for which the tables give an ampacity at this size"));
+        return column(celsius).flatMap(InsulationColumn::ampacity).orElse(Current.ZERO);
     }
 }

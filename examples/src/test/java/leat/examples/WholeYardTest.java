@@ -1,0 +1,30 @@
+package leat.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+@Tag("pinned")
+class WholeYardTest {
+
+    @Test
+    void plansAndAssessesWaterAndPower() {
+        var bytes = new ByteArrayOutputStream();
+        WholeYard.run(new PrintStream(bytes, false, StandardCharsets.UTF_8));
+        assertEquals(
+                List.of(
+                        "heads: 12, zones: 1",
+                        "trenches: 233.5 ft, 9.62 yd3",
+                        "circuit garden: 7.1 A of 20.0 A",
+                        "materials: 51 lines",
+                        "stakes: 32",
+                        "busiest day: 62 min",
+                        "may be built as planned: yes, where local codes agree"),
+                bytes.toString(StandardCharsets.UTF_8).lines().toList());
+    }
+}
