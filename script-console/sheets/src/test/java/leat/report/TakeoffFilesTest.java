@@ -81,8 +81,8 @@ class TakeoffFilesTest {
     }
 
     @Test
+    void anAssessmentTellsWhereAMaterialGoes() {
         double heads = assessment.yard().water().heads().stream()
-        long heads = assessment.yard().water().heads().stream()
                 .filter(head -> head.sector().isPresent())
                 .count();
         assertEquals(heads, assessment.why("materials", "swing joint").value().si());
