@@ -98,8 +98,8 @@ public final class WholeYard {
         assessment
                 .wiring()
                 .circuits()
-                .forEach(one -> out.println(
-                        "circuit " + one.id() + ": " + show(one.current()) + " of " + show(one.breaker())));
+                .forEach(one ->
+                        out.println("circuit " + one.id() + ": " + show(one.current()) + " of " + show(one.breaker())));
         out.println("materials: " + assessment.takeoff().lines().size() + " lines");
         out.println("stakes: " + assessment.staking().stakes().size());
         assessment.schedule().peak().ifPresent(week -> out.println("busiest day: " + show(week.needed())));

@@ -31,8 +31,8 @@ final class PowerDamage {
         List<PowerCable> cables = power.powerCables().stream()
                 .map(one -> one.id().equals(new CableId(cable)) ? one.withConductor(Optional.of(size)) : one)
                 .toList();
-        return yard.withPower(power.with(
-                power.circuits(), power.loads().toList(), power.conduits(), cables, power.valveCables()));
+        return yard.withPower(
+                power.with(power.circuits(), power.loads().toList(), power.conduits(), cables, power.valveCables()));
     }
 
     /** A conduit in which more wires lie already. */
@@ -64,8 +64,8 @@ final class PowerDamage {
         List<ValveCable> cables = power.valveCables().stream()
                 .map(one -> one.withConduits(List.of(new ConduitId(conduit))))
                 .toList();
-        return yard.withPower(power.with(
-                power.circuits(), power.loads().toList(), power.conduits(), power.powerCables(), cables));
+        return yard.withPower(
+                power.with(power.circuits(), power.loads().toList(), power.conduits(), power.powerCables(), cables));
     }
 
     /** All controllers hung in that structure, as far as the record says; their places stay. */
@@ -96,8 +96,8 @@ final class PowerDamage {
         List<Price> prices = costs.prices().prices().stream()
                 .map(one -> one.key().equals(material) ? priced(one, amount) : one)
                 .toList();
-        return yard.withCosts(new Costs(
-                new PriceBook(prices), costs.waste(), costs.wasteByKind(), costs.tax(), costs.contingency()));
+        return yard.withCosts(
+                new Costs(new PriceBook(prices), costs.waste(), costs.wasteByKind(), costs.tax(), costs.contingency()));
     }
 
     private static Price priced(Price one, String amount) {

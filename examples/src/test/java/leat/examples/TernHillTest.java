@@ -212,7 +212,7 @@ class TernHillTest {
                 Set.of("power.drop.feeder: structure feed summer house, drop"),
                 hill.newFindings(PowerDamage.rewired(hill.yard(), "house to summer house", "12")));
         assertEquals(
-                Set.of("power.breaker: cable house to workshop, conductor"),
+                Set.of("power.ampacity: cable house to workshop, conductor"),
                 hill.newFindings(PowerDamage.rewired(hill.yard(), "house to workshop", "18")),
                 "a wire that the tables allow no current at all");
     }
@@ -252,7 +252,9 @@ class TernHillTest {
         BigDecimal before = assessment.budget().total().orElseThrow().total().getAmount();
         Price joint = hill.yard().costs().prices().find("swing joint").orElseThrow();
         Assessment dearer = Example.assess(PowerDamage.priced(
-                hill.yard(), "swing joint", joint.amount().plus(BigDecimal.ONE).getAmount().toPlainString()));
+                hill.yard(),
+                "swing joint",
+                joint.amount().plus(BigDecimal.ONE).getAmount().toPlainString()));
         BigDecimal after = dearer.budget().total().orElseThrow().total().getAmount();
         double expected = joints * 1.00 * 1.07 * 1.10; // tax on goods, contingency on goods and tax
         assertEquals(expected, after.subtract(before).doubleValue(), 0.02);

@@ -127,9 +127,16 @@ final class CircuitReview {
         ConductorSpec conductor = code.conductor(cable.conductor().get());
         Current most =
                 code.mostBreaker(conductor, contents.laying(cable, circuit)).value();
-        double allowedA = most.si() > 0
-                ? most.si()
-                : ampacity(cable).map(Answer::value).orElse(circuit.breaker()).si();
+        Current ampacity = ampacity(cable).map(Answer::value).orElse(circuit.breaker());
+        looks.hold(
+                looks.rule("power.ampacity"),
+                Subject.of(cable.id(), "conductor"),
+                ampacity,
+                "choose conductors of a size for circuits");
+        double allowedA = most.si() > 0 ? most.si() : ampacity.si();
+        if (allowedA == 0) {
+            return;
+        }
         looks.hold(
                 code.breakerLimit(),
                 Subject.of(cable.id(), "conductor"),

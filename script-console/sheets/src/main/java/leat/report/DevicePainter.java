@@ -63,10 +63,7 @@ final class DevicePainter {
         Symbols.manifold(board.canvas(), x, y);
         board.canvas().endItem();
         board.legend()
-                .add(
-                        "84",
-                        "manifold of zone valves",
-                        (c, box) -> Symbols.manifold(c, box.centreX(), box.centreY()));
+                .add("84", "manifold of zone valves", (c, box) -> Symbols.manifold(c, box.centreX(), box.centreY()));
         take(x, y);
         name("manifold " + manifold.id(), manifold.id().name(), x, y);
     }

@@ -68,8 +68,8 @@ final class Hazards {
     }
 
     private void electricity() {
-        boolean valves = !water.manifolds().isEmpty()
-                || !yard.power().valveCables().isEmpty();
+        boolean valves =
+                !water.manifolds().isEmpty() || !yard.power().valveCables().isEmpty();
         boolean pump = water.sources().stream().anyMatch(leat.model.water.Pump.class::isInstance);
         boolean power = pump || !yard.power().isEmpty();
         boolean pond = yard.terrain().surfaces().stream().anyMatch(one -> one.kind() == SurfaceKind.WATER);

@@ -40,6 +40,9 @@ final class MoneySections {
         return budget.say("Prices are those of the price table, with its sources and dates. A line without a price is"
                         + " shown, and a total that leaves one out says that it is incomplete.")
                 .table("Sums", BudgetTables.sums(assessment.budget()))
-                .table("Lines", BudgetTables.lines(assessment.budget(), assessment.yard().units()));
+                .table(
+                        "Lines",
+                        BudgetTables.lines(
+                                assessment.budget(), assessment.yard().units()));
     }
 }

@@ -50,9 +50,8 @@ enum PhaseStyle {
     Style symbol(LineWidth width, Colour fill) {
         return switch (this) {
             case NOW -> Style.line(width, Palette.BLACK).withFill(fill);
-            case LATER -> Style.line(width, Palette.BLACK)
-                    .withDash(Dash.SHORT_DASHED)
-                    .withFill(Palette.WHITE);
+            case LATER ->
+                Style.line(width, Palette.BLACK).withDash(Dash.SHORT_DASHED).withFill(Palette.WHITE);
             case EXISTING -> Style.line(LineWidth.W025, Palette.GREY).withFill(Palette.LIGHT_GREY);
         };
     }

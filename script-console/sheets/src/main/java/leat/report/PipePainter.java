@@ -69,8 +69,7 @@ final class PipePainter {
 
     private static void pipe(
             Canvas canvas, double[] xy, WaterStyle water, LineWidth width, PhaseStyle phase, double everyMm) {
-        LetteredLine.draw(
-                canvas, xy, phase.line(width, water.colour()), water.letter(), water.lettering(), everyMm);
+        LetteredLine.draw(canvas, xy, phase.line(width, water.colour()), water.letter(), water.lettering(), everyMm);
     }
 
     private void legend(WaterStyle style, LineWidth width, PhaseStyle phase, String layer) {

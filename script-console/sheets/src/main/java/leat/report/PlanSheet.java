@@ -141,12 +141,8 @@ final class PlanSheet {
         water.pipes().forEach(pipe -> points.addAll(pipe.route().points()));
         yard.power().loads().forEach(load -> points.add(load.at()));
         yard.power().panels().forEach(panel -> points.add(panel.at()));
-        yard.power()
-                .cables()
-                .forEach(cable -> points.addAll(cable.route().points()));
-        yard.power()
-                .conduits()
-                .forEach(conduit -> points.addAll(conduit.route().points()));
+        yard.power().cables().forEach(cable -> points.addAll(cable.route().points()));
+        yard.power().conduits().forEach(conduit -> points.addAll(conduit.route().points()));
         if (points.isEmpty()) {
             points.add(new Point(0, 0));
             points.add(new Point(1, 1));

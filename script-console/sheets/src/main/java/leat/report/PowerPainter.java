@@ -52,7 +52,8 @@ final class PowerPainter {
 
     private void lightSwitch(LightSwitch one) {
         PhaseStyle phase = PhaseStyle.of(one.phase());
-        Legend.Sample sample = (c, box) -> PowerSymbols.lightSwitch(c, box.centreX(), box.centreY() + 1, PhaseStyle.NOW);
+        Legend.Sample sample =
+                (c, box) -> PowerSymbols.lightSwitch(c, box.centreX(), box.centreY() + 1, PhaseStyle.NOW);
         thing(
                 one.at(),
                 one.id() + ": switch" + phase.words(),
@@ -158,13 +159,7 @@ final class PowerPainter {
     }
 
     private void thing(
-            Point at,
-            String title,
-            String key,
-            String legend,
-            Legend.Sample sample,
-            PhaseStyle phase,
-            Symbol symbol) {
+            Point at, String title, String key, String legend, Legend.Sample sample, PhaseStyle phase, Symbol symbol) {
         double x = board.x(at);
         double y = board.y(at);
         board.canvas().beginItem(title, "");

@@ -22,10 +22,7 @@ public final class Report {
      */
     public static SortedMap<String, byte[]> files(Assessment assessment) {
         return files(
-                assessment.yard(),
-                AssessedFigures.of(assessment),
-                SheetList.of(assessment),
-                Sections.of(assessment));
+                assessment.yard(), AssessedFigures.of(assessment), SheetList.of(assessment), Sections.of(assessment));
     }
 
     /**
@@ -37,11 +34,7 @@ public final class Report {
      * @param figures of this yard; what it leaves out stays open in the tables
      */
     public static SortedMap<String, byte[]> files(Yard yard, CoverageResult coverage, ReportFigures figures) {
-        return files(
-                yard,
-                figures,
-                SheetList.of(yard, coverage, figures),
-                Sections.of(yard, coverage, figures));
+        return files(yard, figures, SheetList.of(yard, coverage, figures), Sections.of(yard, coverage, figures));
     }
 
     private static SortedMap<String, byte[]> files(

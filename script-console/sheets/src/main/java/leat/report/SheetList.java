@@ -58,9 +58,8 @@ final class SheetList {
                     new PowerPlan(yard));
         }
         if (!yard.trenches().isEmpty()) {
-            SortedMap<SegmentId, String> letters = kinds.isEmpty()
-                    ? Collections.unmodifiableSortedMap(new TreeMap<>())
-                    : TrenchKind.letters(kinds);
+            SortedMap<SegmentId, String> letters =
+                    kinds.isEmpty() ? Collections.unmodifiableSortedMap(new TreeMap<>()) : TrenchKind.letters(kinds);
             list.plan("trenches", "Point at a trench to see what lies in it.", new TrenchPlan(yard, letters));
         }
         if (!kinds.isEmpty()) {
@@ -75,15 +74,15 @@ final class SheetList {
     }
 
     private void plan(String id, String about, PlanSheet.Content content) {
-        wanted.add(new Wanted(
-                id, content.title(), about, number -> PlanSheet.draw(yard, figures, content, number)));
+        wanted.add(new Wanted(id, content.title(), about, number -> PlanSheet.draw(yard, figures, content, number)));
     }
 
     private List<Sheet> drawn() {
         List<Sheet> sheets = new ArrayList<>();
         for (Wanted one : wanted) {
             String number = (sheets.size() + 1) + " of " + wanted.size();
-            sheets.add(new Sheet(one.id(), one.title(), one.about(), one.drawer().draw(number)));
+            sheets.add(
+                    new Sheet(one.id(), one.title(), one.about(), one.drawer().draw(number)));
         }
         return List.copyOf(sheets);
     }

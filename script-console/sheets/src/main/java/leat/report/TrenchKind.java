@@ -56,7 +56,9 @@ record TrenchKind(String letter, TrenchDig example, List<SegmentId> trenches) {
     /** To the centimetre, which is finer than anyone digs. */
     private static String look(TrenchDig dig) {
         StringBuilder look = new StringBuilder();
-        look.append(centimetres(dig.width().metres())).append(' ').append(centimetres(dig.depth().metres()));
+        look.append(centimetres(dig.width().metres()))
+                .append(' ')
+                .append(centimetres(dig.depth().metres()));
         for (LaidDepth laid : dig.laid()) {
             look.append(' ')
                     .append(laid.kind())

@@ -28,7 +28,8 @@ final class WaterPlan implements PlanSheet.Content {
         hindrances.draw(yard.terrain());
         new TrenchPainter(board)
                 .draw(yard.trenches().stream()
-                        .filter(trench -> trench.contents().isEmpty() || !trench.pipes().isEmpty())
+                        .filter(trench ->
+                                trench.contents().isEmpty() || !trench.pipes().isEmpty())
                         .toList());
         HeadPainter heads = new HeadPainter(board, water);
         heads.draw();

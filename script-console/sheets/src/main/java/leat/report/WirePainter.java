@@ -55,7 +55,8 @@ final class WirePainter {
     private List<Lanes.Line> lines() {
         List<Lanes.Line> lines = new ArrayList<>();
         power.conduits()
-                .forEach(one -> lines.add(new Lanes.Line(key(one), "", board.sheet(one.route().points()))));
+                .forEach(one -> lines.add(
+                        new Lanes.Line(key(one), "", board.sheet(one.route().points()))));
         power.cables().forEach(cable -> {
             int number = 0;
             for (double[] way : ways(cable)) {
@@ -94,7 +95,8 @@ final class WirePainter {
         List<Cable> held = power.cablesIn(conduit.id());
         WireStyle style = WireStyle.of(conduit, held);
         PhaseStyle phase = PhaseStyle.of(conduit.existing(), conduit.phase());
-        double[] xy = drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
+        double[] xy =
+                drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
         Canvas canvas = board.canvas();
         canvas.beginItem(title(conduit, held, style, phase), "");
         conduit(canvas, xy, style, phase, LetteredLine.EVERY_MM);
@@ -104,7 +106,9 @@ final class WirePainter {
         board.legend()
                 .add(
                         "50-" + style.ordinal(),
-                        style == WireStyle.SPARE ? "spare conduit, with a pull string" : "conduit with " + style.label(),
+                        style == WireStyle.SPARE
+                                ? "spare conduit, with a pull string"
+                                : "conduit with " + style.label(),
                         (c, box) -> conduit(c, across(box), style, PhaseStyle.NOW, box.width()));
         String size = conduit.size().orElse("size open");
         label(
@@ -117,7 +121,8 @@ final class WirePainter {
 
     private static String users(List<Cable> held) {
         return held.stream()
-                .map(cable -> cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires")
+                .map(cable ->
+                        cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires")
                 .distinct()
                 .collect(Collectors.joining(", "));
     }
@@ -134,10 +139,8 @@ final class WirePainter {
     }
 
     private static void conduit(Canvas canvas, double[] xy, WireStyle style, PhaseStyle phase, double everyMm) {
-        canvas.shape(
-                PenPath.polyline(Parallels.beside(xy, WALL_MM)), phase.line(LineWidth.W025, style.colour()));
-        canvas.shape(
-                PenPath.polyline(Parallels.beside(xy, -WALL_MM)), phase.line(LineWidth.W025, style.colour()));
+        canvas.shape(PenPath.polyline(Parallels.beside(xy, WALL_MM)), phase.line(LineWidth.W025, style.colour()));
+        canvas.shape(PenPath.polyline(Parallels.beside(xy, -WALL_MM)), phase.line(LineWidth.W025, style.colour()));
         LetteredLine.letters(canvas, xy, style.letter(), style.lettering(), everyMm);
     }
 
@@ -155,9 +158,7 @@ final class WirePainter {
             board.legend()
                     .add(
                             "51-" + style.ordinal(),
-                            style == WireStyle.POWER
-                                    ? "power cable in no conduit"
-                                    : "valve wires in no conduit",
+                            style == WireStyle.POWER ? "power cable in no conduit" : "valve wires in no conduit",
                             (c, box) -> cable(c, across(box), style, PhaseStyle.NOW, box.width()));
             if (number == 0 && cable.conduits().isEmpty()) {
                 label(LAYER_CABLES, "cable " + cable.id(), List.of(cableWords(cable)), xy, style);
