@@ -14,11 +14,11 @@ var site = yard("Mill Croft").units(METRIC).with(
   pond("mill race", region("areas.csv", "mill race")),
   obstacle("rain-water tank", circle(at(22.8, 12.2), metres(1.1))),
 
-  lawn("long lawn", region("areas.csv", "long lawn")).soil("loam"),
-  lawn("side lawn", region("areas.csv", "side lawn")).soil("loam"),
-  lawn("front lawn", region("areas.csv", "front lawn")).soil("loam"),
-  bed("currants", rectangle(at(9, 11.2), metres(10), metres(1.2))).planting("currants").watering(DRIP),
-  bed("kitchen bed", rectangle(at(22.4, 18.4), metres(3.4), metres(3.2))).planting("vegetables").watering(DRIP),
+  lawn("long lawn", region("areas.csv", "long lawn")).soil("loam").planting("turf grass, cool season"),
+  lawn("side lawn", region("areas.csv", "side lawn")).soil("loam").planting("turf grass, cool season"),
+  lawn("front lawn", region("areas.csv", "front lawn")).soil("loam").planting("turf grass, cool season"),
+  bed("currants", rectangle(at(9, 11.2), metres(10), metres(1.2))).soil("loam").planting("berries").watering(DRIP),
+  bed("kitchen bed", rectangle(at(22.4, 18.4), metres(3.4), metres(3.2))).soil("loam").planting("vegetables").watering(DRIP),
   tree("pear", at(2.2, 8.2), millimetres(180)),
   existingService("sewer", ExistingService.Kind.SEWER, polyline(at(14, 1.2), at(14, 0.3))).doubt(metres(0.3)),
 
@@ -44,7 +44,10 @@ var site = yard("Mill Croft").units(METRIC).with(
   outlet("rain pump", at(21.4, 13.2)).on("pump").draws(watts(900)),
   feed("greenhouse").on("garden").draws(watts(2000)).phase(LATER).conduitNow(),
   luminaires("court", at(9.4, 10.6), at(14, 10.6), at(18.6, 10.6)).switchAt(at(18.8, 8)).on("lights").draws(watts(8)).phase(LATER).wiresNow(),
-  controller("garden").inside("tool shed").on("garden"));
+  controller("garden").inside("tool shed").on("garden"),
+
+  watering().climate(climate("climate.csv")).days("Mon", "Wed", "Fri", "Sun").hours("21:00", "06:00"),
+  budget().prices(prices("prices.csv")).waste(percent(10)).tax(percent(20)).contingency(percent(10)));
 
 var finished = plan(site, heads("multi-4_9", "multi-3_7"));
 var a = assess(finished);

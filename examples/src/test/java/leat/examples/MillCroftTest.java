@@ -24,6 +24,7 @@ import leat.document.YardDocument;
 import leat.model.id.HeadId;
 import leat.model.id.PipeId;
 import leat.model.plan.Yard;
+import leat.model.power.WireGroup;
 import leat.model.quantity.Pressure;
 import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
@@ -185,6 +186,30 @@ class MillCroftTest {
                 .filter(run -> !run.size().equals(Optional.of("DN/OD 20")))
                 .forEach(run -> expected.add("pipe.grows: pipe " + run.id() + ", size"));
         assertEquals(expected, croft.newFindings(Damage.resized(croft.yard(), busy, "DN/OD 20")));
+    }
+
+    @Tag("law")
+    @Test
+    void damageToThePowerIsFound() {
+        Yard yard = croft.yard();
+        assertEquals(
+                Set.of("power.iec.breaker: cable house to court, conductor"),
+                croft.newFindings(PowerDamage.rewired(yard, "house to court", "1.5")));
+        assertEquals(
+                Set.of("power.iec.fill: conduit house to court"),
+                croft.newFindings(PowerDamage.filled(yard, "house to court", new WireGroup("70", 3))));
+        assertEquals(
+                Set.of("power.iec.mixed: conduit court to garden 3"),
+                croft.newFindings(PowerDamage.valveWiresThrough(yard, "court to garden 3")));
+        assertEquals(
+                Set.of("phase.order: controller garden"),
+                croft.newFindings(PowerDamage.controllersIn(yard, "greenhouse")));
+    }
+
+    @Tag("law")
+    @Test
+    void aPriceThatRisesRaisesTheTotalByWhatIsBought() {
+        PowerDamage.assertRisesWithThePriceOfSwingJoints(croft, 1.20 * 1.10);
     }
 
     private static PipeRun busiestLateral() {

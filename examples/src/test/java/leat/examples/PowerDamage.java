@@ -1,9 +1,14 @@
 package leat.examples;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leat.calc.assess.Assessment;
+import leat.calc.budget.BudgetSum;
 import leat.model.catalog.Costs;
 import leat.model.catalog.Price;
 import leat.model.catalog.PriceBook;
@@ -107,5 +112,29 @@ final class PowerDamage {
                 BigMoney.of(one.amount().getCurrencyUnit(), new BigDecimal(amount)),
                 one.source(),
                 one.date());
+    }
+
+    /** @param factor by which tax on goods and contingency raise what is bought */
+    static void assertRisesWithThePriceOfSwingJoints(Example example, double factor) {
+        Yard yard = example.yard();
+        long joints = yard.water().heads().stream()
+                .filter(head -> head.sector().isPresent())
+                .count();
+        BigMoney price = yard.costs().prices().find("swing joint").orElseThrow().amount();
+        String dearer = price.plus(BigDecimal.ONE).getAmount().toPlainString();
+        Assessment after = Example.assess(priced(yard, "swing joint", dearer));
+        BudgetSum before = example.assessment().budget().total().orElseThrow();
+        assertTrue(before.isComplete(), before::text);
+        assertEquals(
+                joints * factor,
+                after.budget()
+                        .total()
+                        .orElseThrow()
+                        .total()
+                        .minus(before.total())
+                        .getAmount()
+                        .doubleValue(),
+                0.02);
+        assertEquals(example.assessment().findings(), after.findings());
     }
 }

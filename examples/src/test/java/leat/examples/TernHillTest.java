@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,7 +16,6 @@ import leat.calc.assess.Planner;
 import leat.calc.assess.PlannerParameters;
 import leat.document.StandingData;
 import leat.document.YardDocument;
-import leat.model.catalog.Price;
 import leat.model.geometry.Point;
 import leat.model.id.HeadId;
 import leat.model.id.PipeId;
@@ -245,20 +243,6 @@ class TernHillTest {
     @Tag("law")
     @Test
     void aPriceThatRisesRaisesTheTotalByWhatIsBought() {
-        Assessment assessment = hill.assessment();
-        long joints = hill.yard().water().heads().stream()
-                .filter(head -> head.sector().isPresent())
-                .count();
-        BigDecimal before = assessment.budget().total().orElseThrow().total().getAmount();
-        Price joint = hill.yard().costs().prices().find("swing joint").orElseThrow();
-        Assessment dearer = Example.assess(PowerDamage.priced(
-                hill.yard(),
-                "swing joint",
-                joint.amount().plus(BigDecimal.ONE).getAmount().toPlainString()));
-        BigDecimal after = dearer.budget().total().orElseThrow().total().getAmount();
-        double expected = joints * 1.00 * 1.07 * 1.10; // tax on goods, contingency on goods and tax
-        assertEquals(expected, after.subtract(before).doubleValue(), 0.02);
-        assertTrue(assessment.budget().total().orElseThrow().isComplete());
-        assertEquals(assessment.findings(), dearer.findings());
+        PowerDamage.assertRisesWithThePriceOfSwingJoints(hill, 1.07 * 1.10);
     }
 }
