@@ -10,6 +10,7 @@ import leat.model.finding.Subject;
 import leat.model.geometry.Point;
 import leat.model.plan.Site;
 import leat.model.quantity.Angle;
+import leat.model.quantity.Count;
 import leat.model.site.Ground;
 import leat.model.site.Survey;
 
@@ -43,13 +44,20 @@ public final class Staking {
                     ground.levelFinished(one.at()),
                     one.phase(),
                     chosen.tie()));
-            if (chosen.tie().isEmpty()) {
+            if (chosen.tie().isEmpty() && marks.size() >= 2) {
                 findings.add(Finding.of(
                         rule,
                         Subject.of(one.id()),
                         Angle.radians(chosen.acuteRad()),
                         "set a peg of your own in sight of it, tie the peg to two marks, and tape from there"));
             }
+        }
+        if (!stakes.isEmpty() && marks.size() < 2) {
+            findings.add(Finding.of(
+                    site.rules().get("staking.marks"),
+                    Subject.yard(),
+                    Count.of(marks.size()),
+                    "state the lot or a structure: their corners are marks"));
         }
         Point origin = site.yard().terrain().survey().map(Survey::start).orElse(new Point(0, 0));
         return new StakingResult(status, origin, marks, stakes, findings);

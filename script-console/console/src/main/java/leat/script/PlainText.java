@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
+import leat.model.finding.Severity;
 import leat.model.finding.Step;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
+import leat.model.quantity.Count;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
@@ -75,8 +77,19 @@ public final class PlainText {
         String advice = finding.advice().isEmpty() ? "" : "; " + finding.advice();
         return finding.severity().label() + ": " + finding.subject() + ": "
                 + finding.rule().title() + ": "
-                + measured(finding, units) + ", limit "
-                + finding.rule().side().label() + " " + Units.show(finding.limit(), units) + advice;
+                + (isOpenQuestion(finding) ? "not yet" : againstLimit(finding, units)) + advice;
+    }
+
+    private static String againstLimit(Finding finding, UnitSystem units) {
+        return measured(finding, units) + ", limit " + finding.rule().side().label() + " "
+                + Units.show(finding.limit(), units);
+    }
+
+    /** Something that is still to be done or to be told: a count of one says less than words. */
+    private static boolean isOpenQuestion(Finding finding) {
+        return finding.severity() == Severity.NOTE
+                && finding.limit().equals(Count.ZERO)
+                && finding.measured().equals(Count.of(1));
     }
 
     /** For the figures of a ledger, which may be small: bores in inches or millimetres, pure numbers as such. */
