@@ -2,6 +2,7 @@ package leat.calc;
 
 import leat.model.fault.Require;
 import leat.model.quantity.Length;
+import leat.model.quantity.Ratio;
 
 /**
  * What all stages that lead something through trenches have to know alike.
@@ -35,5 +36,15 @@ public record TrenchChoices(
                 Length.millimetres(75),
                 1,
                 USUAL_EFFORT);
+    }
+
+    public TrenchChoices withSharedTrench(Ratio cost) {
+        return new TrenchChoices(
+                new DiggingCosts(digging.bed(), digging.paving(), digging.handDig(), digging.roots(), cost),
+                clearance,
+                setback,
+                below,
+                seed,
+                effort);
     }
 }

@@ -66,7 +66,7 @@ class MillCroftTest {
                 .toList();
         assertEquals(List.of("3.4 L/min", "28.0 L/min", "25.2 L/min"), flows);
         assertEquals(2, water.bibs().size());
-        assertEquals("117.44 m", Units.show(croft.assessment().trenching().trenches(), UnitSystem.METRIC));
+        assertEquals("124.81 m", Units.show(croft.assessment().trenching().trenches(), UnitSystem.METRIC));
     }
 
     @Tag("law")
@@ -193,14 +193,14 @@ class MillCroftTest {
     void damageToThePowerIsFound() {
         Yard yard = croft.yard();
         assertEquals(
-                Set.of("power.iec.breaker: cable house to court, conductor"),
-                croft.newFindings(PowerDamage.rewired(yard, "house to court", "1.5")));
+                Set.of("power.ampacity: cable house to court, conductor"),
+                croft.newFindings(PowerDamage.rewired(yard, "house to court", "1")));
         assertEquals(
-                Set.of("power.iec.fill: conduit house to court"),
-                croft.newFindings(PowerDamage.filled(yard, "house to court", new WireGroup("70", 3))));
+                Set.of("power.iec.fill: conduit house to rain pump"),
+                croft.newFindings(PowerDamage.filled(yard, "house to rain pump", new WireGroup("70", 3))));
         assertEquals(
-                Set.of("power.iec.mixed: conduit court to garden 3"),
-                croft.newFindings(PowerDamage.valveWiresThrough(yard, "court to garden 3")));
+                Set.of("power.iec.mixed: conduit court to garden 2", "power.touch: cable garden to tank wall, conduits"),
+                croft.newFindings(PowerDamage.valveWiresThrough(yard, "court to garden 2")));
         assertEquals(
                 Set.of("phase.order: controller garden"),
                 croft.newFindings(PowerDamage.controllersIn(yard, "greenhouse")));

@@ -19,10 +19,10 @@ class WholeYardTest {
         assertEquals(
                 List.of(
                         "heads: 12, zones: 1",
-                        "trenches: 233.5 ft, 9.62 yd3",
+                        "trenches: 255.7 ft, 7.56 yd3",
                         "circuit garden: 7.1 A of 20.0 A",
                         "materials: 51 lines",
-                        "stakes: 32",
+                        "stakes: 31",
                         "busiest day: 62 min",
                         "may be built as planned: yes, where local codes agree"),
                 bytes.toString(StandardCharsets.UTF_8).lines().toList());

@@ -6,11 +6,14 @@ import leat.model.fault.Require;
 import leat.model.power.WiringMethod;
 import leat.model.quantity.Count;
 import leat.model.quantity.Current;
+import leat.model.quantity.Ratio;
 
 /**
  * What the designer may choose about power and control. Limits are rules, and the yard may state its own.
  *
  * @param trenches      what digging costs and what trenches keep off, as for pipes
+ * @param conduit       what conduit and wires cost a metre, as a multiple of digging in lawn; default 0.4, common practice,
+ *     no source
  * @param method        of new circuits; default in conduit
  * @param valveWires    how valve wires are laid; default bare, as cable made for it is
  * @param breaker      usual rating of new circuits; the next one that is made is taken, or more where the load asks for it;
@@ -22,6 +25,7 @@ import leat.model.quantity.Current;
  */
 public record WiringParameters(
         TrenchChoices trenches,
+        Ratio conduit,
         WiringMethod method,
         WiringMethod valveWires,
         Current breaker,
@@ -31,6 +35,7 @@ public record WiringParameters(
 
     public WiringParameters {
         Require.present("wiring", "trenches", trenches);
+        Require.atLeast("wiring", "conduit", conduit, Ratio.ZERO);
         Require.present("wiring", "method", method);
         Require.present("wiring", "valveWires", valveWires);
         Require.moreThan("wiring", "breaker", breaker, Current.ZERO);
@@ -42,6 +47,7 @@ public record WiringParameters(
     public static WiringParameters defaults() {
         return new WiringParameters(
                 TrenchChoices.defaults(),
+                Ratio.of(0.4),
                 WiringMethod.IN_CONDUIT,
                 WiringMethod.BURIED_CABLE,
                 new Current(16),
@@ -51,31 +57,43 @@ public record WiringParameters(
     }
 
     public WiringParameters withTrenches(TrenchChoices choices) {
-        return new WiringParameters(choices, method, valveWires, breaker, lightBreaker, series, valvesASpare);
+        return new WiringParameters(choices, conduit, method, valveWires, breaker, lightBreaker, series, valvesASpare);
+    }
+
+    public WiringParameters withConduit(Ratio cost) {
+        return new WiringParameters(trenches, cost, method, valveWires, breaker, lightBreaker, series, valvesASpare);
+    }
+
+    /**
+     * The choices for the search of ways. It weighs a shared trench against one that is dug; conduit and wires are paid for
+     * in both.
+     */
+    TrenchChoices search() {
+        double shared = trenches.digging().sharedTrench().value();
+        return trenches.withSharedTrench(Ratio.of((shared + conduit.value()) / (1 + conduit.value())));
     }
 
     public WiringParameters withMethod(WiringMethod one) {
-        return new WiringParameters(trenches, one, valveWires, breaker, lightBreaker, series, valvesASpare);
+        return new WiringParameters(trenches, conduit, one, valveWires, breaker, lightBreaker, series, valvesASpare);
     }
 
     public WiringParameters withValveWires(WiringMethod one) {
-        return new WiringParameters(trenches, method, one, breaker, lightBreaker, series, valvesASpare);
+        return new WiringParameters(trenches, conduit, method, one, breaker, lightBreaker, series, valvesASpare);
     }
 
     public WiringParameters withBreaker(Current rating) {
-        return new WiringParameters(trenches, method, valveWires, rating, lightBreaker, series, valvesASpare);
+        return new WiringParameters(trenches, conduit, method, valveWires, rating, lightBreaker, series, valvesASpare);
     }
 
     public WiringParameters withLightBreaker(Current rating) {
-        return new WiringParameters(trenches, method, valveWires, breaker, rating, series, valvesASpare);
+        return new WiringParameters(trenches, conduit, method, valveWires, breaker, rating, series, valvesASpare);
     }
 
     public WiringParameters withSeries(String name) {
-        return new WiringParameters(
-                trenches, method, valveWires, breaker, lightBreaker, Optional.of(name), valvesASpare);
+        return new WiringParameters(trenches, conduit, method, valveWires, breaker, lightBreaker, Optional.of(name), valvesASpare);
     }
 
     public WiringParameters withValvesASpare(Count valves) {
-        return new WiringParameters(trenches, method, valveWires, breaker, lightBreaker, series, valves);
+        return new WiringParameters(trenches, conduit, method, valveWires, breaker, lightBreaker, series, valves);
     }
 }

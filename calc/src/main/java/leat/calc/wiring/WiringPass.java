@@ -126,7 +126,7 @@ final class WiringPass {
 
     private WireSearch search(List<WireEnd> ends, List<Conduit> conduits) {
         ends.forEach(end -> draft.work().cutNear(end.at()));
-        var search = new WireSearch(dig, parameters.trenches(), buildings, draft.work(), progress);
+        var search = new WireSearch(dig, parameters.search(), buildings, draft.work(), progress);
         search.addEnds(ends);
         search.addConduits(conduits, ends);
         return search;
