@@ -199,7 +199,9 @@ class MillCroftTest {
                 Set.of("power.iec.fill: conduit house to rain pump"),
                 croft.newFindings(PowerDamage.filled(yard, "house to rain pump", new WireGroup("70", 3))));
         assertEquals(
-                Set.of("power.iec.mixed: conduit court to garden 2", "power.touch: cable garden to tank wall, conduits"),
+                Set.of(
+                        "power.iec.mixed: conduit court to garden 2",
+                        "power.touch: cable garden to tank wall, conduits"),
                 croft.newFindings(PowerDamage.valveWiresThrough(yard, "court to garden 2")));
         assertEquals(
                 Set.of("phase.order: controller garden"),

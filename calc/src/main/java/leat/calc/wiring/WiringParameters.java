@@ -90,7 +90,8 @@ public record WiringParameters(
     }
 
     public WiringParameters withSeries(String name) {
-        return new WiringParameters(trenches, conduit, method, valveWires, breaker, lightBreaker, Optional.of(name), valvesASpare);
+        return new WiringParameters(
+                trenches, conduit, method, valveWires, breaker, lightBreaker, Optional.of(name), valvesASpare);
     }
 
     public WiringParameters withValvesASpare(Count valves) {
