@@ -193,8 +193,8 @@ class MillCroftTest {
     void damageToThePowerIsFound() {
         Yard yard = croft.yard();
         assertEquals(
-                Set.of("power.ampacity: cable house to court, conductor"),
-                croft.newFindings(PowerDamage.rewired(yard, "house to court", "1")));
+                Set.of("power.ampacity: cable house to rain pump, conductor"),
+                croft.newFindings(PowerDamage.rewired(yard, "house to rain pump", "1")));
         assertEquals(
                 Set.of("power.iec.fill: conduit house to rain pump"),
                 croft.newFindings(PowerDamage.filled(yard, "house to rain pump", new WireGroup("70", 3))));
