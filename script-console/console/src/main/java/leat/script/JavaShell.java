@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -14,7 +15,7 @@ import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
-import jdk.jshell.execution.LocalExecutionControl;
+import jdk.jshell.VarSnippet;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
@@ -31,6 +32,7 @@ final class JavaShell implements AutoCloseable {
 
     private final JShell shell;
     private final SnippetLoader loader;
+    private final SnippetControl control;
 
     JavaShell(Surface surface, List<Class<?>> vocabulary, SessionFunctions functions) {
         if (ModuleLayer.boot().findModule("jdk.jshell").isEmpty()) {
@@ -38,8 +40,9 @@ final class JavaShell implements AutoCloseable {
                     + ") is a runtime only");
         }
         loader = new SnippetLoader(functions);
+        control = new SnippetControl(loader);
         shell = JShell.builder()
-                .executionEngine(new Provider(loader), Map.of())
+                .executionEngine(new Provider(control), Map.of())
                 .compilerOptions("-proc:none")
                 .build();
         classPath().forEach(shell::addToClasspath);
@@ -79,13 +82,25 @@ final class JavaShell implements AutoCloseable {
         return loader.door();
     }
 
-    /** The value of a variable of the snippets. */
+    /** The value of a variable of the snippets, or of a constant that was imported. */
     @Nullable
-    Object valueOf(String variable) {
+    Object valueOf(String name) {
+        Optional<VarSnippet> variable =
+                shell.variables().filter(known -> known.name().equals(name)).findFirst();
+        return variable.isPresent() ? ofVariable(variable.get()) : ofConstant(name);
+    }
+
+    /** Compiles nothing: a variable's type may be one that cannot be written, and Java 25's compiler fails on some. */
+    private @Nullable Object ofVariable(VarSnippet variable) {
+        shell.varValue(variable);
+        return control.seen();
+    }
+
+    private @Nullable Object ofConstant(String name) {
         SnippetEvent event =
-                shell.eval(JavaPrelude.DOOR + ".hand(" + variable + ");").get(0);
+                shell.eval(JavaPrelude.DOOR + ".hand(" + name + ");").get(0);
         if (event.status() != Snippet.Status.VALID || event.exception() != null) {
-            throw new IllegalStateException("cannot be read: " + variable);
+            throw new IllegalStateException("cannot be read: " + name);
         }
         return loader.door().handed();
     }
@@ -120,8 +135,8 @@ final class JavaShell implements AutoCloseable {
         shell.close();
     }
 
-    /** Runs snippets in this process, in classes of that loader. */
-    private record Provider(SnippetLoader loader) implements ExecutionControlProvider {
+    /** Has snippets run by that control. */
+    private record Provider(SnippetControl control) implements ExecutionControlProvider {
 
         @Override
         public String name() {
@@ -130,7 +145,7 @@ final class JavaShell implements AutoCloseable {
 
         @Override
         public ExecutionControl generate(ExecutionEnv environment, Map<String, String> parameters) {
-            return new LocalExecutionControl(loader);
+            return control;
         }
     }
 }
