@@ -10,6 +10,7 @@ import jdk.jshell.JShellException;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+import jdk.jshell.StatementSnippet;
 import jdk.jshell.UnresolvedReferenceException;
 
 /** Runs Java that a user wrote, statement by statement, and says what is wrong with it at its place. */
@@ -86,6 +87,11 @@ final class JavaText {
         }
         if (own.exception() instanceof EvalException fault) {
             throw thrown(fault, file, spot);
+        }
+        if (own.snippet() instanceof StatementSnippet
+                && own.value() == null) { // what was run has at least an empty one
+            throw failed(spot.show(
+                    file, "", "Java's compiler broke down at this and nothing was done; say it in smaller steps"));
         }
         return own.snippet();
     }
