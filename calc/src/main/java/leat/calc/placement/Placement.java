@@ -60,8 +60,9 @@ public final class Placement {
             SurfacePlot plot =
                     SurfacePlot.of(site, parameters, surface, counting(heads, surface, yard), farthestM(offers));
             double reserve = parameters.reserve().value();
+            double paceRatio = site.rules().get("zoning.precipitation").limit().si();
             int effort = (int) parameters.effort().value();
-            Found found = new Search(plot.plot(), plot.given(), reserve, effort, progress::stopped)
+            Found found = new Search(plot.plot(), plot.given(), reserve, paceRatio, effort, progress::stopped)
                     .run(offers, lattice(yard));
             List<Head> made = MadeHeads.of(surface, found, heads);
             heads.addAll(made);

@@ -79,10 +79,15 @@ final class Buildings {
 
     /** The place on each wall next to a place inside that a straight wire reaches without leaving the building. */
     List<Point> walls(Region building, Point from) {
+        return wallsFacing(building, from, from);
+    }
+
+    /** The place on each wall next to a thing elsewhere that a straight wire from inside reaches without leaving the building. */
+    List<Point> wallsFacing(Region building, Point from, Point thing) {
         List<Point> walls = new ArrayList<>();
         List<Point> ring = building.outer();
         for (int i = 0; i < ring.size(); i++) {
-            Point wall = foot(ring, i, from);
+            Point wall = foot(ring, i, thing);
             if (isInside(building, from, wall)) {
                 walls.add(wall);
             }

@@ -59,6 +59,7 @@ final class WireSearch {
             lead(place, end.at(), 0);
             buildings.besidePaving(end.at()).forEach(search::addCorner);
         }
+        indoors.forEach(from -> ends.forEach(end -> leadTowards(from, end.at())));
     }
 
     /** Conduits with room in them. */
@@ -101,6 +102,13 @@ final class WireSearch {
             }
         }
         indoors.add(new Indoors(place, at, around));
+    }
+
+    /** Ways out of the building there, where its walls are nearest to a thing elsewhere. */
+    private void leadTowards(Indoors from, Point to) {
+        buildings
+                .wallsFacing(from.building(), from.at(), to)
+                .forEach(wall -> search.addWayOut(from.place(), wall, INDOORS, wallToTrenchM));
     }
 
     int place(WireEndId end) {

@@ -15,9 +15,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class Evening {
 
-    /** Water that is less even by a third of a point weighs as much as 0.01 of crowding: our choice, common practice, no source. */
-    private static final double CROWDING_WEIGHT = 1;
-
     /** A move must be worth this much. */
     private static final double WORTH = 1e-4;
 
@@ -100,7 +97,7 @@ final class Evening {
     /** Takes the first of the places that is allowed and does not cost more than that. */
     private void tryInTurn(int head, List<Spot> places, double mayCost) {
         Candidate from = layout.chosen().get(head);
-        double most = cost() + mayCost;
+        double most = layout.cost() + mayCost;
         for (Spot to : places) {
             if (to.xM() == from.spot().xM() && to.yM() == from.spot().yM() || stopped.getAsBoolean()) {
                 return;
@@ -108,7 +105,7 @@ final class Evening {
             Optional<Candidate> moved = allowed(head, to);
             if (moved.isPresent()) {
                 layout.replace(head, moved.get());
-                if (cost() <= most) {
+                if (layout.cost() <= most) {
                     return;
                 }
                 layout.replace(head, from);
@@ -131,14 +128,10 @@ final class Evening {
         return layout.chosen().get(head).spot();
     }
 
-    private double cost() {
-        return layout.cost() + CROWDING_WEIGHT * layout.crowding();
-    }
-
     /** Moves a head to the best of the places around it; returns whether one was better. */
     private boolean move(int head) {
         Candidate from = layout.chosen().get(head);
-        double bestCost = cost() - WORTH;
+        double bestCost = layout.cost() - WORTH;
         @Nullable Candidate best = null;
         for (Spot to : around(head)) {
             if (spent >= effort || stopped.getAsBoolean()) {
@@ -147,7 +140,7 @@ final class Evening {
             Optional<Candidate> moved = allowed(head, to);
             if (moved.isPresent()) {
                 layout.replace(head, moved.get());
-                double cost = cost();
+                double cost = layout.cost();
                 layout.replace(head, from);
                 if (cost < bestCost) {
                     bestCost = cost;

@@ -1,6 +1,7 @@
 package leat.calc.placement.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import leat.calc.internal.cells.CellRuns;
 import leat.calc.internal.cells.Evenness;
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * <p>
  * Two figures judge a layout. First how many reaches are missing, a cell that wants two and has none counting twice. Then the
  * cost: the logarithm of the number of heads, so that a share of the heads saved counts the same on small and large lawns, plus
- * the loss of low-quarter uniformity and the ground thrown on for nothing, each with a weight.
+ * the loss of low-quarter uniformity, the ground thrown on for nothing, the crowding of heads, and the zones more that heads of
+ * different pace ask for, each with a weight.
  */
 final class Layout {
 
@@ -21,6 +23,12 @@ final class Layout {
     private static final double UNIFORMITY_WEIGHT = 3;
 
     private static final double BARE_WEIGHT = 0.5;
+
+    /** A third of a point of uniformity weighs as much as 0.01 of crowding: our choice, common practice, no source. */
+    private static final double CROWDING_WEIGHT = 1;
+
+    /** Heads that cannot run with the others want a zone of their own: worth one head in seven, our choice. */
+    private static final double PACE_WEIGHT = 0.15;
 
     /** No two heads stand closer than this. */
     private static final double LEAST_APART_M = 0.3;
@@ -33,16 +41,23 @@ final class Layout {
     private final Evenness evenness = new Evenness();
     private final List<Candidate> chosen = new ArrayList<>();
     private final int[] reach;
+    private final double paceRatio;
+    private final double[] pace;
     private int missing;
 
-    /** @param capacity most heads that may be chosen */
-    Layout(Plot plot, Given given, int capacity) {
+    /**
+     * @param paceRatio heads that water so many times as fast as others, or more, cannot run with them
+     * @param capacity  most heads that may be chosen
+     */
+    Layout(Plot plot, Given given, double paceRatio, int capacity) {
+        this.paceRatio = paceRatio;
         this.plot = plot;
         givenCount = given.count();
         heads = new HeadArrays(givenCount + capacity);
         wetting = new Wetting(given.grid(), heads);
         surface = given.surface();
         reach = new int[plot.targetCells()];
+        pace = new double[capacity];
         missing = plot.wanted() * reach.length;
         for (int i = 0; i < givenCount; i++) {
             given.copyTo(heads, i);
@@ -87,7 +102,29 @@ final class Layout {
         }
         return Math.log(Math.max(1, chosen.size()))
                 + UNIFORMITY_WEIGHT * (1 - evenness.lowQuarter())
-                + BARE_WEIGHT * bare / reach.length;
+                + BARE_WEIGHT * bare / reach.length
+                + CROWDING_WEIGHT * crowding()
+                + PACE_WEIGHT * (paces() - 1);
+    }
+
+    /** Into how many groups the chosen heads fall, in each of which none waters more than so many times as fast as another. */
+    private int paces() {
+        int count = chosen.size();
+        for (int i = 0; i < count; i++) {
+            Candidate one = chosen.get(i);
+            double areaM2 = Math.toRadians(one.sweepDeg()) / 2 * one.radiusM() * one.radiusM();
+            pace[i] = one.flowM3PerS() / areaM2;
+        }
+        Arrays.sort(pace, 0, count);
+        int groups = 0;
+        double slowest = -1;
+        for (int i = 0; i < count; i++) {
+            if (slowest < 0 || pace[i] > slowest * paceRatio) {
+                slowest = pace[i];
+                groups++;
+            }
+        }
+        return Math.max(1, groups);
     }
 
     /**

@@ -11,8 +11,8 @@ import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Chooses few heads that reach every cell of a plot as often as wanted. Each family in turn: heads a throw apart, more where
- * reaches are missing, fewer where one can be spared. The best two are then improved by moving, sparing and merging heads.
+ * Chooses few heads that reach every cell of a plot as often as wanted. Each family in turn: heads a throw apart or somewhat
+ * nearer, more where reaches are missing, fewer where one can be spared. The best of these starts are then improved by moving, sparing and merging heads.
  * What no single family reaches, the others may fill. At last the heads are spread evenly.
  */
 public final class Search {
@@ -20,11 +20,14 @@ public final class Search {
     /** Spots to choose among lie a third of the radius apart, but no more than this many on the whole. */
     private static final double STEP_OVER_RADIUS = 1.0 / 3;
 
+    /** Heads at first stand these shares of a throw apart: where a throw does not fit the sides, less often does. */
+    private static final double[] SPACINGS = {1, 0.85};
+
     private static final int MOST_SPOTS = 1500;
     private static final int MOST_HEADS = 500;
 
-    /** Families beyond the best two are not improved. */
-    private static final int IMPROVED = 2;
+    /** Starts beyond the best four are not improved. */
+    private static final int IMPROVED = 4;
 
     /** A change must lower the cost by this much; regular rows are worth more than a hundredth. */
     private static final double WORTH = 0.01;
@@ -34,6 +37,7 @@ public final class Search {
     private final BooleanSupplier stopped;
     private final Spots spots;
     private final double reserveRatio;
+    private final double paceRatio;
     private final int effort;
     private int spent;
     private boolean cutShort;
@@ -43,9 +47,11 @@ public final class Search {
 
     /**
      * @param reserveRatio share of the radius on which reach may not count, 0 or more and less than 1
-     * @param effort  most changes that are tried in improving
+     * @param paceRatio    heads that water so many times as fast as others, or more, cannot run with them
+     * @param effort       most changes that are tried in improving
      */
-    public Search(Plot plot, Given given, double reserveRatio, int effort, BooleanSupplier stopped) {
+    public Search(Plot plot, Given given, double reserveRatio, double paceRatio, int effort, BooleanSupplier stopped) {
+        this.paceRatio = paceRatio;
         this.plot = plot;
         this.given = given;
         this.reserveRatio = reserveRatio;
@@ -70,7 +76,7 @@ public final class Search {
             if (!trials.isEmpty() && (stops() || isHopeless(offer))) {
                 left.add(offer);
             } else {
-                trials.add(first(offer));
+                trials.addAll(starts(offer));
             }
         }
         trials.sort(Search::compare);
@@ -122,21 +128,37 @@ public final class Search {
         return pool;
     }
 
-    private Trial first(Offer offer) {
-        var pool = new Pool(plot, reserveRatio);
-        var layout = new Layout(plot, given, MOST_HEADS);
-        if (layout.missing() > 0) {
-            pool = pool(offer);
-            for (Spot spot : spots.headToHead(offer.radiusM() * (1 - reserveRatio))) {
-                Optional<Candidate> head = pool.best(spot, offer);
-                head.ifPresent(pool::add);
-                head.filter(one -> !layout.isFull() && layout.isFree(one, -1) && gain(one, layout.wanting()) > 0)
-                        .ifPresent(layout::add);
-            }
-            fill(layout, pool);
-            spare(layout);
+    /** Layouts of that family alone; one without heads where given ones do. */
+    private List<Trial> starts(Offer offer) {
+        Layout bare = layout();
+        if (bare.missing() == 0) {
+            return List.of(new Trial(offer, new Pool(plot, reserveRatio), bare, bare.cost()));
         }
-        return new Trial(offer, pool, layout, layout.cost());
+        Pool pool = pool(offer);
+        List<Trial> starts = new ArrayList<>();
+        for (double share : SPACINGS) {
+            Layout layout = start(offer, pool, share * offer.radiusM() * (1 - reserveRatio));
+            starts.add(new Trial(offer, pool, layout, layout.cost()));
+        }
+        return starts;
+    }
+
+    private Layout layout() {
+        return new Layout(plot, given, paceRatio, MOST_HEADS);
+    }
+
+    /** Heads that far apart, more where reaches are missing, without those that can be spared. */
+    private Layout start(Offer offer, Pool pool, double apartM) {
+        Layout layout = layout();
+        for (Spot spot : spots.headToHead(apartM)) {
+            Optional<Candidate> head = pool.best(spot, offer);
+            head.ifPresent(pool::add);
+            head.filter(one -> !layout.isFull() && layout.isFree(one, -1) && gain(one, layout.wanting()) > 0)
+                    .ifPresent(layout::add);
+        }
+        fill(layout, pool);
+        spare(layout);
+        return layout;
     }
 
     private static int gain(Candidate candidate, long[] wanting) {

@@ -63,7 +63,7 @@ class EveningLawTest {
         new RegionRaster().rasterise(grown, rings, target);
         var plot = new Plot(grown, rings, 2, target, new CellRuns[0], new CellRuns[0]);
         Given given = Given.of(own, ownCells, new HeadArrays(0), plot, 0);
-        Layout layout = new Search(plot, given, 0, 500, () -> false).choose(offers, new ArrayList<>());
+        Layout layout = new Search(plot, given, 0, 1.5, 500, () -> false).choose(offers, new ArrayList<>());
         if (even) {
             new Evening(plot, new Spots(plot), 0, layout, FIVE_CENTIMETRES, 500, () -> false).run();
         }
