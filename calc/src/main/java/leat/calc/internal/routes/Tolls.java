@@ -11,11 +11,17 @@ public final class Tolls {
     /** Pieces shorter than this are not looked at: a line along an edge touches it for lengths of rounding only. */
     private static final double LEAST_PIECE_M = 1e-6;
 
+    /** Much more than {@link #LEAST_PIECE_M}: in so long a piece outside the allowed ground lies one that is looked at. */
+    private static final double SURELY_SEEN_M = 1e-3;
+
+    /** Patches that no trench may leave come first, so that lines that leave them are dropped before others are met. */
+    private int allowedPatches;
+
     private int patches;
     private int edges;
     private int[] firstEdge = new int[16];
     private double[] factor = new double[16];
-    private boolean[] isOutside = new boolean[16];
+    private Bands[] bands = new Bands[16];
     private double[] bounds = new double[64];
     private double[] ends = new double[256];
     private double[] cuts = new double[64];
@@ -25,19 +31,23 @@ public final class Tolls {
 
     /** Ground that costs {@code groundFactor} a metre; infinite for ground that no trench may cross. */
     public void add(Patch patch, double groundFactor) {
-        put(patch, groundFactor, false);
+        put(patch, groundFactor);
     }
 
-    /** No trench may leave this patch, which may be several patches: what is in any of them is in. */
+    /** No trench may leave this patch, which may be several patches: what is in any of them is in. They are added first. */
     void addAllowed(Patch patch) {
-        put(patch, Double.POSITIVE_INFINITY, true);
+        if (allowedPatches < patches) {
+            throw new IllegalStateException("allowed ground is added after other ground");
+        }
+        allowedPatches++;
+        put(patch, Double.POSITIVE_INFINITY);
     }
 
-    private void put(Patch patch, double groundFactor, boolean outside) {
+    private void put(Patch patch, double groundFactor) {
         if (patches + 2 > firstEdge.length) {
             firstEdge = Arrays.copyOf(firstEdge, 2 * patches + 2);
             factor = Arrays.copyOf(factor, 2 * patches + 2);
-            isOutside = Arrays.copyOf(isOutside, 2 * patches + 2);
+            bands = Arrays.copyOf(bands, 2 * patches + 2);
             bounds = Arrays.copyOf(bounds, 8 * patches + 8);
             met = new int[2 * patches + 2];
         }
@@ -48,7 +58,7 @@ public final class Tolls {
             putRing(patch.xM()[r], patch.yM()[r], box);
         }
         factor[patches] = groundFactor;
-        isOutside[patches] = outside;
+        bands[patches] = new Bands(ends, firstEdge[patches], edges, bounds[box + 1], bounds[box + 3]);
         patches++;
         firstEdge[patches] = edges;
     }
@@ -74,13 +84,15 @@ public final class Tolls {
     /** Cost metres of a straight trench; infinite if it crosses ground that it must not. */
     public double costM(double x1, double y1, double x2, double y2) {
         double lengthM = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
-        meet(x1, y1, x2, y2);
+        meetAllowed(x1, y1, x2, y2);
+        if (leavesAllowed(x1, y1, x2, y2, lengthM)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        meetOthers(x1, y1, x2, y2);
         if (metCount == 0) {
             return lengthM;
         }
-        if (cutCount > 1) {
-            Arrays.sort(cuts, 0, cutCount);
-        }
+        sortCuts();
         double cost = 0;
         double from = 0;
         for (int i = 0; i <= cutCount; i++) {
@@ -89,6 +101,9 @@ public final class Tolls {
             if (pieceM >= LEAST_PIECE_M) {
                 double mid = (from + to) / 2;
                 cost += pieceM * factorAt(x1 + mid * (x2 - x1), y1 + mid * (y2 - y1));
+                if (cost == Double.POSITIVE_INFINITY) {
+                    return cost;
+                }
                 from = to;
             }
         }
@@ -99,7 +114,7 @@ public final class Tolls {
     /** Where along a line, as shares of its length, it enters or leaves a patch; sorted. */
     public double[] crossings(double x1, double y1, double x2, double y2) {
         meet(x1, y1, x2, y2);
-        Arrays.sort(cuts, 0, cutCount);
+        sortCuts();
         return Arrays.copyOf(cuts, cutCount);
     }
 
@@ -111,23 +126,84 @@ public final class Tolls {
 
     /** Which patches the line's box touches, and where it crosses their edges. */
     private void meet(double x1, double y1, double x2, double y2) {
+        meetAllowed(x1, y1, x2, y2);
+        meetOthers(x1, y1, x2, y2);
+    }
+
+    private void meetAllowed(double x1, double y1, double x2, double y2) {
         metCount = 0;
         cutCount = 0;
+        for (int p = 0; p < allowedPatches; p++) {
+            meetOne(p, x1, y1, x2, y2);
+        }
+    }
+
+    private void meetOthers(double x1, double y1, double x2, double y2) {
         double west = Math.min(x1, x2);
         double east = Math.max(x1, x2);
         double south = Math.min(y1, y2);
         double north = Math.max(y1, y2);
-        for (int p = 0; p < patches; p++) {
+        for (int p = allowedPatches; p < patches; p++) {
             int box = 4 * p;
-            boolean apart =
-                    bounds[box] > east || bounds[box + 2] < west || bounds[box + 1] > north || bounds[box + 3] < south;
-            if (apart && !isOutside[p]) {
-                continue;
+            if (bounds[box] <= east
+                    && bounds[box + 2] >= west
+                    && bounds[box + 1] <= north
+                    && bounds[box + 3] >= south) {
+                meetOne(p, x1, y1, x2, y2);
             }
-            met[metCount++] = p;
-            for (int e = firstEdge[p]; e < firstEdge[p + 1]; e++) {
-                cut(e, x1, y1, x2, y2);
+        }
+    }
+
+    private void meetOne(int patch, double x1, double y1, double x2, double y2) {
+        met[metCount++] = patch;
+        for (int e = firstEdge[patch]; e < firstEdge[patch + 1]; e++) {
+            cut(e, x1, y1, x2, y2);
+        }
+    }
+
+    /** Whether a piece between two edges of the allowed ground lies outside it; met so far is that ground alone. */
+    private boolean leavesAllowed(double x1, double y1, double x2, double y2, double lengthM) {
+        if (cutCount > 1 && leavesFirst(x1, y1, x2, y2, lengthM)) {
+            return true;
+        }
+        sortCuts();
+        double from = 0;
+        for (int i = 0; i <= cutCount && allowedPatches > 0; i++) {
+            double to = i < cutCount ? cuts[i] : 1;
+            if (isOutside(from, to, x1, y1, x2, y2, lengthM)) {
+                return true;
             }
+            from = to;
+        }
+        return false;
+    }
+
+    /** Most lines that leave the allowed ground do so where they cross it first: no need to sort the rest. */
+    private boolean leavesFirst(double x1, double y1, double x2, double y2, double lengthM) {
+        double least = 1;
+        double next = 1;
+        for (int i = 0; i < cutCount; i++) {
+            next = Math.min(next, Math.max(least, cuts[i]));
+            least = Math.min(least, cuts[i]);
+        }
+        return isOutside(least, next, x1, y1, x2, y2, lengthM);
+    }
+
+    private boolean isOutside(double from, double to, double x1, double y1, double x2, double y2, double lengthM) {
+        double mid = (from + to) / 2;
+        return (to - from) * lengthM > SURELY_SEEN_M && !isAllowed(x1 + mid * (x2 - x1), y1 + mid * (y2 - y1));
+    }
+
+    /** By insertion: a line crosses few edges. */
+    private void sortCuts() {
+        for (int i = 1; i < cutCount; i++) {
+            double cut = cuts[i];
+            int at = i;
+            while (at > 0 && cuts[at - 1] > cut) {
+                cuts[at] = cuts[at - 1];
+                at--;
+            }
+            cuts[at] = cut;
         }
     }
 
@@ -153,19 +229,24 @@ public final class Tolls {
     }
 
     private double factorAt(double x, double y) {
+        if (!isAllowed(x, y)) {
+            return Double.POSITIVE_INFINITY;
+        }
         double dearest = 1;
-        boolean mustBeInside = false;
-        boolean isInside = false;
-        for (int i = 0; i < metCount; i++) {
-            int p = met[i];
-            if (isOutside[p]) {
-                mustBeInside = true;
-                isInside = isInside || contains(p, x, y);
-            } else if (factor[p] > dearest && contains(p, x, y)) {
-                dearest = factor[p];
+        for (int i = allowedPatches; i < metCount; i++) {
+            if (factor[met[i]] > dearest && contains(met[i], x, y)) {
+                dearest = factor[met[i]];
             }
         }
-        return mustBeInside && !isInside ? Double.POSITIVE_INFINITY : dearest;
+        return dearest;
+    }
+
+    private boolean isAllowed(double x, double y) {
+        boolean isInside = allowedPatches == 0;
+        for (int p = 0; p < allowedPatches && !isInside; p++) {
+            isInside = contains(p, x, y);
+        }
+        return isInside;
     }
 
     private boolean contains(int patch, double x, double y) {
@@ -173,14 +254,6 @@ public final class Tolls {
         if (x < bounds[box] || y < bounds[box + 1] || x > bounds[box + 2] || y > bounds[box + 3]) {
             return false;
         }
-        boolean inside = false;
-        for (int e = 4 * firstEdge[patch]; e < 4 * firstEdge[patch + 1]; e += 4) {
-            double ay = ends[e + 1];
-            double by = ends[e + 3];
-            if ((ay > y) != (by > y) && x < ends[e] + (y - ay) / (by - ay) * (ends[e + 2] - ends[e])) {
-                inside = !inside;
-            }
-        }
-        return inside;
+        return bands[patch].contains(x, y);
     }
 }

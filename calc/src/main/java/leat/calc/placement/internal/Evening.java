@@ -2,7 +2,9 @@ package leat.calc.placement.internal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -43,6 +45,16 @@ final class Evening {
     private final double leastApartM;
     private int spent;
 
+    /** The head at each place that was looked at: most rounds look at the places around heads that have not moved. */
+    private final Map<Place, Optional<Candidate>> seen = new HashMap<>();
+
+    /** What a head depends on; the sides beside a spot follow from its station. */
+    private record Place(double xM, double yM, double station, boolean onBorder, int offerRank) {
+        static Place of(Spot spot, Offer offer) {
+            return new Place(spot.xM(), spot.yM(), spot.station(), spot.sideDeg().length > 0, offer.rank());
+        }
+    }
+
     /**
      * @param lattice places are rounded to multiples of it, on the border measured along it from the last corner
      * @param effort   most places that are tried
@@ -62,7 +74,7 @@ final class Evening {
         this.stopped = stopped;
         pool = new Pool(plot, reserveRatio);
         leastApartM = IntStream.range(0, layout.size())
-                .mapToDouble(i -> layout.nearestM(layout.chosen().get(i), i))
+                .mapToDouble(i -> layout.nearestM(layout.chosen().get(i).spot(), i))
                 .min()
                 .orElse(0);
     }
@@ -158,9 +170,10 @@ final class Evening {
     private Optional<Candidate> allowed(int head, Spot to) {
         spent++;
         Candidate before = layout.chosen().get(head);
-        return pool.best(to, before.offer())
-                .filter(one -> layout.isFree(one, head))
-                .filter(one -> layout.nearestM(one, head) >= leastApartM)
+        if (!layout.isFree(to, head) || layout.nearestM(to, head) < leastApartM) {
+            return Optional.empty();
+        }
+        return seen.computeIfAbsent(Place.of(to, before.offer()), place -> pool.best(to, before.offer()))
                 .filter(one -> one.sweepDeg() == 360 || before.sweepDeg() < 360)
                 .filter(one -> layout.missingWith(head, one) <= layout.missing());
     }

@@ -132,17 +132,17 @@ final class Layout {
      *
      * @param except index of a chosen head that is left out of account, or -1 for none
      */
-    boolean isFree(Candidate candidate, int except) {
-        return nearestM(candidate, except) >= LEAST_APART_M;
+    boolean isFree(Spot spot, int except) {
+        return nearestM(spot, except) >= LEAST_APART_M;
     }
 
     /** How far the nearest head is, given or chosen; infinite if there is none. */
-    double nearestM(Candidate candidate, int except) {
+    double nearestM(Spot spot, int except) {
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < givenCount + chosen.size(); i++) {
             if (except < 0 || i != givenCount + except) {
-                double eastM = heads.xM(i) - candidate.spot().xM();
-                double northM = heads.yM(i) - candidate.spot().yM();
+                double eastM = heads.xM(i) - spot.xM();
+                double northM = heads.yM(i) - spot.yM();
                 nearest = Math.min(nearest, Math.hypot(eastM, northM));
             }
         }

@@ -153,7 +153,7 @@ public final class Search {
         for (Spot spot : spots.headToHead(apartM)) {
             Optional<Candidate> head = pool.best(spot, offer);
             head.ifPresent(pool::add);
-            head.filter(one -> !layout.isFull() && layout.isFree(one, -1) && gain(one, layout.wanting()) > 0)
+            head.filter(one -> !layout.isFull() && layout.isFree(one.spot(), -1) && gain(one, layout.wanting()) > 0)
                     .ifPresent(layout::add);
         }
         fill(layout, pool);
@@ -178,7 +178,7 @@ public final class Search {
             for (Candidate one : pool.candidates()) {
                 int gain = gain(one, wanting);
                 boolean better = gain > bestGain || gain == bestGain && best != null && one.bare() < best.bare();
-                if (gain > 0 && better && layout.isFree(one, -1)) {
+                if (gain > 0 && better && layout.isFree(one.spot(), -1)) {
                     best = one;
                     bestGain = gain;
                 }
@@ -253,7 +253,7 @@ public final class Search {
         double bestCost = layout.cost() - WORTH;
         @Nullable Candidate best = null;
         for (Candidate to : trial.pool.candidates()) {
-            if (to.awayM(from) > 0.75 * from.radiusM() || spent >= effort || !layout.isFree(to, index)) {
+            if (to.awayM(from) > 0.75 * from.radiusM() || spent >= effort || !layout.isFree(to.spot(), index)) {
                 continue;
             }
             int then = layout.missingWith(index, to);
@@ -290,7 +290,10 @@ public final class Search {
         @Nullable Candidate best = null;
         for (Candidate to : trial.pool.candidates()) {
             boolean between = to.awayM(a) + to.awayM(b) <= 1.5 * a.radiusM();
-            if (between && layout.isFree(to, first) && layout.missingWith(first, to) <= missing && spent < effort) {
+            if (between
+                    && layout.isFree(to.spot(), first)
+                    && layout.missingWith(first, to) <= missing
+                    && spent < effort) {
                 spent++;
                 layout.replace(first, to);
                 double cost = layout.cost();

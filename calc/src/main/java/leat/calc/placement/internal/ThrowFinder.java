@@ -8,8 +8,8 @@ import java.util.Arrays;
  */
 final class ThrowFinder {
 
-    private static final int STEPS = 720;
-    private static final double STEP_DEG = 360.0 / STEPS;
+    private static final int STEPS = CellsAround.STEPS;
+    private static final double STEP_DEG = CellsAround.STEP_DEG;
 
     /** An edge of the arc this near to a side of the surface is drawn along that side. */
     private static final double SNAP_DEG = 4;
@@ -23,9 +23,16 @@ final class ThrowFinder {
     /** Radii tried between the full one and the least. */
     private static final int RADII = 6;
 
-    private static final double HALF_CELL_DEG = Math.toDegrees(0.5);
+    /** A shorter throw has to gain something: the full radius is kept where nothing speaks against it. */
+    private static final double WORTH_SHORTENING = 1.02;
 
-    private final Plot plot;
+    /** More than rounding in a sum of shares comes to. */
+    private static final double ROUNDING = 1 + 1e-9;
+
+    /** A cell whose centre lies past the rim by no more than this is still half within reach. */
+    private final double halfCellM;
+
+    private final CellsAround around;
     private final boolean[] blocked = new boolean[STEPS];
     private final double[] planted = new double[STEPS];
     private final double[] bare = new double[STEPS];
@@ -40,7 +47,8 @@ final class ThrowFinder {
     private double radiusM;
 
     ThrowFinder(Plot plot) {
-        this.plot = plot;
+        halfCellM = plot.grid().cellM() / 2;
+        around = new CellsAround(plot);
     }
 
     double startDeg() {
@@ -61,10 +69,14 @@ final class ThrowFinder {
         double bestStart = 0;
         double bestSweep = 0;
         double bestRadius = 0;
+        around.look(spot, offer.radiusM() + halfCellM);
         for (int i = 0; i < RADII; i++) {
             double tried = offer.radiusM() - (offer.radiusM() - offer.leastRadiusM()) * i / (RADII - 1);
-            // A shorter throw has to gain something: 2 % keeps the full radius where nothing speaks against it.
-            if (find(spot, offer, tried) && weight > 1.02 * bestWeight) {
+            double least = WORTH_SHORTENING * bestWeight;
+            if (around.targetsWithin(tried + halfCellM) * ROUNDING < least) {
+                break; // nor will a still shorter throw reach more than all that lies so near
+            }
+            if (find(spot, offer, tried) && weight > least) {
                 bestWeight = weight;
                 bestStart = startDeg;
                 bestSweep = sweepDeg;
@@ -80,10 +92,9 @@ final class ThrowFinder {
         return bestWeight > 0;
     }
 
-    /** The same for one radius. */
-    boolean find(Spot spot, Offer offer, double withRadiusM) {
-        radiusM = withRadiusM;
-        look(spot);
+    /** The best arc for one radius. */
+    private boolean find(Spot spot, Offer offer, double withRadiusM) {
+        fillDirections(withRadiusM + halfCellM);
         weight = 0;
         int start = firstEdge();
         if (start < 0) {
@@ -106,51 +117,43 @@ final class ThrowFinder {
         return weight > 0;
     }
 
-    private void look(Spot spot) {
+    private void fillDirections(double withinM) {
         Arrays.fill(blocked, false);
         anyBlocked = false;
         Arrays.fill(planted, 0);
         Arrays.fill(bare, 0);
         Arrays.fill(onTarget, 0);
-        double cellM = plot.grid().cellM();
-        // A cell whose centre lies just past the rim is still half within reach.
-        double farM = radiusM + cellM / 2;
-        int firstRow = Math.max(0, (int) ((spot.yM() - farM - plot.grid().southM()) / cellM));
-        int lastRow = Math.min(
-                plot.grid().rows() - 1, (int) ((spot.yM() + farM - plot.grid().southM()) / cellM));
-        int firstColumn = Math.max(0, (int) ((spot.xM() - farM - plot.grid().westM()) / cellM));
-        int lastColumn = Math.min(plot.grid().columns() - 1, (int)
-                ((spot.xM() + farM - plot.grid().westM()) / cellM));
-        for (int row = firstRow; row <= lastRow; row++) {
-            double north = plot.grid().centreYM(row) - spot.yM();
-            for (int column = firstColumn; column <= lastColumn; column++) {
-                double east = plot.grid().centreXM(column) - spot.xM();
-                double away = Math.sqrt(east * east + north * north);
-                if (away <= farM && away > 0) {
-                    note(plot.cover(row, column), Math.toDegrees(Math.atan2(east, north)), away, cellM);
-                }
+        for (int cell = 0; cell < around.count(); cell++) {
+            if (around.awayM(cell) <= withinM) {
+                int from = around.firstStep(cell);
+                int end = from + around.steps(cell);
+                double share = 1.0 / around.steps(cell);
+                note(around.cover(cell), share, from, Math.min(end, STEPS));
+                note(around.cover(cell), share, 0, end - STEPS);
             }
         }
     }
 
-    /** A cell fills the directions that it spans, seen from the head. */
-    private void note(byte cover, double bearingDeg, double away, double cellM) {
-        double halfDeg = Math.min(90, HALF_CELL_DEG * cellM / away);
-        int from = (int) Math.floor((bearingDeg - halfDeg) / STEP_DEG);
-        int end = Math.max(from + 1, (int) Math.ceil((bearingDeg + halfDeg) / STEP_DEG));
-        end = Math.min(end, from + STEPS);
-        double share = 1.0 / (end - from);
-        for (int k = from; k < end; k++) {
-            int step = Math.floorMod(k, STEPS);
-            if (cover == Plot.DRY) {
+    /** A cell fills the directions that it spans. */
+    private void note(byte cover, double share, int from, int end) {
+        if (cover == Plot.DRY) {
+            for (int step = from; step < end; step++) {
                 blocked[step] = true;
-                anyBlocked = true;
-            } else if (cover == Plot.BARE) {
-                bare[step] += share;
-            } else {
-                planted[step] += share;
-                onTarget[step] += cover == Plot.TARGET ? share : 0;
             }
+            anyBlocked = true;
+        } else if (cover == Plot.BARE) {
+            add(share, bare, from, end);
+        } else {
+            add(share, planted, from, end);
+            if (cover == Plot.TARGET) {
+                add(share, onTarget, from, end);
+            }
+        }
+    }
+
+    private static void add(double share, double[] sums, int from, int end) {
+        for (int step = from; step < end; step++) {
+            sums[step] += share;
         }
     }
 

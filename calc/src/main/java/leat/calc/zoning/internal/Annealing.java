@@ -56,7 +56,7 @@ final class Annealing {
             if (move % MOVES_BETWEEN_ASKING == 0 && stopped.getAsBoolean()) {
                 break;
             }
-            if (tryOne(zones, cost, -heat * StrictMath.log(1 - random.nextDouble()), random)) {
+            if (tryOne(zones, cost, heat, random)) {
                 cost = zones.costM();
                 if (cost < bestCost - 1e-12 * bestCost) {
                     bestCost = cost;
@@ -67,8 +67,9 @@ final class Annealing {
         zones.assign(best);
     }
 
-    /** One move or swap; kept if the cost rises by no more than {@code mostRise}. */
-    private boolean tryOne(Zones zones, double cost, double mostRise, SplittableRandom random) {
+    /** One move or swap; the warmer, the likelier it is kept though the cost rises. */
+    private boolean tryOne(Zones zones, double cost, double heat, SplittableRandom random) {
+        double chance = 1 - random.nextDouble();
         int i = random.nextInt(heads.length);
         int head = heads[i];
         int other = near[i * nearCount + random.nextInt(nearCount)];
@@ -79,10 +80,10 @@ final class Annealing {
         }
         if (random.nextBoolean() && zones.canMove(head, to)) {
             zones.move(head, to);
-            if (zones.costM() - cost <= mostRise) {
+            if (isBearable(zones.costM() - cost, heat, chance)) {
                 return true;
             }
-            zones.move(head, from);
+            zones.undoMove(head);
             return false;
         }
         int partner = zones.members[to][random.nextInt(zones.size[to])];
@@ -90,10 +91,15 @@ final class Annealing {
             return false;
         }
         zones.swap(head, partner);
-        if (zones.costM() - cost <= mostRise) {
+        if (isBearable(zones.costM() - cost, heat, chance)) {
             return true;
         }
-        zones.swap(head, partner);
+        zones.undoSwap(head, partner);
         return false;
+    }
+
+    /** A logarithm costs as much as a small tree: none is taken where the cost falls. */
+    private static boolean isBearable(double riseM, double heat, double chance) {
+        return riseM <= 0 || riseM <= -heat * StrictMath.log(chance);
     }
 }

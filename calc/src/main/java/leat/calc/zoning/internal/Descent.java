@@ -37,7 +37,7 @@ final class Descent {
             if (now < best - LEAST_GAIN_SHARE * best) {
                 best = now;
             } else {
-                zones.move(head, from);
+                zones.undoMove(head);
             }
         }
         return best;
@@ -52,7 +52,7 @@ final class Descent {
         if (now < cost - LEAST_GAIN_SHARE * cost) {
             return now;
         }
-        zones.swap(a, b);
+        zones.undoSwap(a, b);
         return cost;
     }
 }

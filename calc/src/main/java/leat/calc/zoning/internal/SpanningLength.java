@@ -21,24 +21,45 @@ final class SpanningLength {
     /** The same with every pipe that ends at the manifold shortened by {@code rebateM}, which may make it negative. */
     double ofReduced(int[] members, int count, double rebateM) {
         System.arraycopy(members, 0, waiting, 0, count);
+        int row = problem.manifold() * (problem.heads + 1);
         for (int i = 0; i < count; i++) {
-            nearestM[i] = problem.lengthM(problem.manifold(), members[i]) - rebateM;
+            nearestM[i] = problem.lengthM[row + members[i]] - rebateM;
         }
+        int best = firstNearest(count);
         double sum = 0;
-        for (int left = count; left > 0; left--) {
-            int best = 0;
-            for (int i = 1; i < left; i++) {
-                best = nearestM[i] < nearestM[best] ? i : best;
-            }
+        for (int left = count - 1; left >= 0; left--) {
             sum += nearestM[best];
-            int joined = waiting[best];
-            waiting[best] = waiting[left - 1];
-            nearestM[best] = nearestM[left - 1];
-            int row = joined * (problem.heads + 1);
-            for (int i = 0; i < left - 1; i++) {
-                nearestM[i] = Math.min(nearestM[i], problem.lengthM[row + waiting[i]]);
-            }
+            row = waiting[best] * (problem.heads + 1);
+            waiting[best] = waiting[left];
+            nearestM[best] = nearestM[left];
+            best = approach(row, left);
         }
         return sum;
+    }
+
+    private int firstNearest(int count) {
+        int best = 0;
+        for (int i = 1; i < count; i++) {
+            best = nearestM[i] < nearestM[best] ? i : best;
+        }
+        return best;
+    }
+
+    /** One walk over those that wait: brings each as near as the one that joined last, and finds the nearest, the first of equals. */
+    private int approach(int row, int left) {
+        double[] lengthM = problem.lengthM;
+        int best = 0;
+        double bestM = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < left; i++) {
+            double toJoinedM = lengthM[row + waiting[i]];
+            double wasM = nearestM[i];
+            double isM = toJoinedM < wasM ? toJoinedM : wasM;
+            nearestM[i] = isM;
+            if (isM < bestM) {
+                bestM = isM;
+                best = i;
+            }
+        }
+        return best;
     }
 }

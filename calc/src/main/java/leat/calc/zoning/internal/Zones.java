@@ -17,6 +17,15 @@ final class Zones {
     final double[] lengthM;
     private final SpanningLength spanning;
 
+    /** Zones that the last move or swap changed, with what they had before: most are undone. */
+    private int changedA;
+
+    private int changedB;
+    private double flowAM3PerS;
+    private double flowBM3PerS;
+    private double lengthAM;
+    private double lengthBM;
+
     /** @param zoneOf zone of each head, or -1 for a head that is none of this partition's business */
     Zones(ZoneProblem problem, int[] zoneOf, int count) {
         this.problem = problem;
@@ -54,22 +63,56 @@ final class Zones {
     }
 
     void move(int head, int toZone) {
-        int fromZone = zoneOf[head];
+        note(zoneOf[head], toZone);
         take(head);
         put(head, toZone);
-        refresh(fromZone);
-        refresh(toZone);
+        refresh(changedA);
+        refresh(changedB);
+    }
+
+    /** Takes the head back from where the last {@link #move} put it. */
+    void undoMove(int head) {
+        take(head);
+        put(head, changedA);
+        restore();
     }
 
     void swap(int a, int b) {
+        note(zoneOf[a], zoneOf[b]);
+        exchange(a, b);
+        refresh(changedA);
+        refresh(changedB);
+    }
+
+    /** Undoes the last {@link #swap}. */
+    void undoSwap(int a, int b) {
+        exchange(a, b);
+        restore();
+    }
+
+    private void exchange(int a, int b) {
         int zoneA = zoneOf[a];
         int zoneB = zoneOf[b];
         take(a);
         take(b);
         put(a, zoneB);
         put(b, zoneA);
-        refresh(zoneA);
-        refresh(zoneB);
+    }
+
+    private void note(int zoneA, int zoneB) {
+        changedA = zoneA;
+        changedB = zoneB;
+        flowAM3PerS = flowM3PerS[zoneA];
+        flowBM3PerS = flowM3PerS[zoneB];
+        lengthAM = lengthM[zoneA];
+        lengthBM = lengthM[zoneB];
+    }
+
+    private void restore() {
+        flowM3PerS[changedA] = flowAM3PerS;
+        flowM3PerS[changedB] = flowBM3PerS;
+        lengthM[changedA] = lengthAM;
+        lengthM[changedB] = lengthBM;
     }
 
     /** Members stay in order of their index, so that equal zones have equal sums to the bit. */

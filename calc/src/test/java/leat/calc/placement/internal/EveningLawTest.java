@@ -73,7 +73,7 @@ class EveningLawTest {
     private static double nearestPairM(Layout layout) {
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < layout.size(); i++) {
-            nearest = Math.min(nearest, layout.nearestM(layout.chosen().get(i), i));
+            nearest = Math.min(nearest, layout.nearestM(layout.chosen().get(i).spot(), i));
         }
         return nearest;
     }
