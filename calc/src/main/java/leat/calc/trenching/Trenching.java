@@ -1,7 +1,9 @@
 package leat.calc.trenching;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import leat.calc.Progress;
@@ -12,8 +14,10 @@ import leat.calc.internal.routes.TrenchCuts;
 import leat.model.finding.Reason;
 import leat.model.finding.Status;
 import leat.model.finding.Subject;
+import leat.model.id.ManifoldId;
 import leat.model.id.PipeId;
 import leat.model.id.SegmentId;
+import leat.model.id.UpstreamId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Planned;
 import leat.model.plan.Site;
@@ -57,6 +61,25 @@ public final class Trenching {
         Planned planned = draft.planned(Yard.plannable(water, before.power(), trenches), madeIds);
         Yard yard = before.changed(water, trenches, planned);
         return new Proposal(yard, status(draft), draft.bounds(), draft.reasons());
+    }
+
+    /**
+     * Where the main to come of each manifold that no given pipe feeds will begin: at a given pipe or a source. The same
+     * whether a main was planned before or not, so that zones can be held against what is given of the way to them.
+     */
+    public static SortedMap<ManifoldId, UpstreamId> mainsToCome(
+            Site site, TrenchingParameters parameters, Progress progress) {
+        var draft = new RouteDraft(site.yard());
+        if (site.yard().water().manifolds().stream().allMatch(one -> draft.isGiven(one.on()))) {
+            return Collections.emptySortedMap();
+        }
+        DigSite dig = DigSite.of(site, parameters.choices());
+        if (dig.open().isEmpty()) {
+            return Collections.emptySortedMap();
+        }
+        addGivenPipes(site.yard(), draft);
+        progress.at(0, "main to come");
+        return new MainRoutes(draft, dig, parameters, progress).beginnings();
     }
 
     /** New pipes that are given and lie in no given trench need one: others may share it. */
