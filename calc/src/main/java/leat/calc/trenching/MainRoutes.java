@@ -135,8 +135,10 @@ final class MainRoutes {
             outlets.forEach(outlet -> draft.miss(outlet.id(), "there is no source or main that could feed it"));
             return;
         }
+        outlets.forEach(outlet -> draft.work().cutReadyNear(outlet.at()));
+        feeders.forEach(feeder -> feeder.line().forEach(draft.work()::cutReadyNear));
         var search = new RouteSearch(site, parameters.choices(), progress);
-        search.addDug(draft.work());
+        search.addDug(draft.work(), draft.depthM("trench.cover.main", parameters));
         SortedMap<Integer, UpstreamId> springs = springs(search, feeders, outlets);
         SortedMap<Integer, Outlet> wanted = new TreeMap<>();
         for (Outlet outlet : outlets) {
