@@ -9,7 +9,6 @@ import java.util.TreeSet;
 import leat.model.id.PipeId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Yard;
-import leat.model.trench.TrenchSegment;
 import leat.model.water.PipeRun;
 
 /** Which pipes a stage has to leave where they are. */
@@ -18,8 +17,8 @@ public final class GivenPipes {
     private GivenPipes() {}
 
     /**
-     * Pipes that exist, whose route is given, that a device is built into or that lie in a given trench; and all
-     * that feed one of these, for they would otherwise hang in the air.
+     * Pipes that exist, whose route is given or that a device is built into; and all that feed one of these, for they would
+     * otherwise hang in the air.
      */
     public static SortedSet<PipeId> of(Yard yard) {
         SortedMap<PipeId, PipeRun> runs = new TreeMap<>();
@@ -29,10 +28,6 @@ public final class GivenPipes {
                 .filter(run -> run.existing() || !run.fitted().isEmpty() || !yard.isPlanned(run.id(), Aspect.ROUTE))
                 .forEach(run -> waiting.add(run.id()));
         yard.water().backflows().forEach(backflow -> waiting.add(backflow.on()));
-        yard.trenches().stream()
-                .filter(trench -> !yard.isPlanned(trench.id(), Aspect.ROUTE))
-                .map(TrenchSegment::pipes)
-                .forEach(waiting::addAll);
         SortedSet<PipeId> given = new TreeSet<>();
         while (!waiting.isEmpty()) {
             PipeId pipe = waiting.remove();

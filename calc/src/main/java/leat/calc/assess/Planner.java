@@ -9,6 +9,7 @@ import leat.calc.sizing.Sizing;
 import leat.calc.trenching.Trenching;
 import leat.calc.wiring.Wiring;
 import leat.calc.zoning.Zoning;
+import leat.calc.zoning.ZoningParameters;
 import leat.model.finding.Bound;
 import leat.model.finding.Reason;
 import leat.model.finding.Status;
@@ -32,7 +33,7 @@ public final class Planner {
     public static Proposal run(Site site, PlannerParameters parameters, Progress progress) {
         List<Stage> stages = List.of(
                 (here, news) -> Placement.run(here, parameters.placement(), news),
-                (here, news) -> Zoning.run(here, parameters.zoning(), news),
+                (here, news) -> Zoning.run(here, zoning(here, parameters, news), news),
                 (here, news) -> Trenching.run(here, parameters.trenching(), news),
                 (here, news) -> Sizing.run(here, parameters.sizing(), news),
                 (here, news) -> Wiring.run(here, parameters.wiring(), news));
@@ -51,6 +52,14 @@ public final class Planner {
             }
         }
         return new Proposal(here.yard(), status, bounds, reasons);
+    }
+
+    /** Zones are formed before pipes are led, so they are told where the main to come begins. */
+    private static ZoningParameters zoning(Site site, PlannerParameters parameters, Progress progress) {
+        ZoningParameters zoning = parameters.zoning();
+        return zoning.mostFlow().isPresent()
+                ? zoning
+                : zoning.withMains(Trenching.mainsToCome(site, parameters.trenching(), progress));
     }
 
     private static Status worse(Status a, Status b) {

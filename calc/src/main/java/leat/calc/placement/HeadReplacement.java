@@ -91,14 +91,9 @@ final class HeadReplacement {
                     .toList();
             boolean emptied = contents.isEmpty() && !trench.contents().isEmpty();
             if (!emptied || !yard.isPlanned(trench.id(), Aspect.ROUTE)) {
-                left.add(contents.size() == trench.contents().size() ? trench : with(trench, contents));
+                left.add(trench.withContents(contents));
             }
         }
         return left;
-    }
-
-    private static TrenchSegment with(TrenchSegment trench, List<LaidId> contents) {
-        return new TrenchSegment(
-                trench.id(), trench.route(), trench.depth(), contents, trench.byHand(), trench.phase());
     }
 }

@@ -13,6 +13,7 @@ import leat.model.id.PipeId;
 import leat.model.id.UpstreamId;
 import leat.model.power.PowerSystem;
 import leat.model.site.Phase;
+import leat.model.trench.TrenchSegment;
 import leat.model.water.Lateral;
 import leat.model.water.Main;
 import leat.model.water.PipeRun;
@@ -30,9 +31,13 @@ final class LaidAhead {
     private final RouteDraft draft;
     private final SortedMap<Id, Phase> phases = new TreeMap<>();
     private final SortedSet<Piece> dugNow = new TreeSet<>();
+    private final SortedMap<Piece, TrenchSegment> ready;
+    private final TrenchingParameters parameters;
 
-    LaidAhead(RouteDraft draft, WaterSystem water) {
+    LaidAhead(RouteDraft draft, WaterSystem water, TrenchingParameters parameters) {
         this.draft = draft;
+        this.parameters = parameters;
+        this.ready = draft.work().ready();
         water.pipes().forEach(run -> phases.put(run.id(), run.phase()));
         PowerSystem power = draft.before().power();
         power.conduits().forEach(one -> phases.put(one.id(), one.phase()));
@@ -47,35 +52,43 @@ final class LaidAhead {
     WaterSystem in(WaterSystem water) {
         List<Lateral> laterals = new ArrayList<>();
         for (Lateral lateral : water.laterals()) {
-            List<PipeRun> runs = again(lateral.runs(), lateral.zone().name() + "/");
+            List<PipeRun> runs = again(lateral.runs(), lateral.zone().name() + "/", "trench.cover.lateral");
             laterals.add(new Lateral(lateral.zone(), runs, lateral.heads()));
         }
-        return water.withMain(new Main(again(water.main().runs(), "main-"))).withLaterals(laterals);
+        return water.withMain(new Main(again(water.main().runs(), "main-", "trench.cover.main")))
+                .withLaterals(laterals);
     }
 
     /** @param runs upstream ones first */
-    private List<PipeRun> again(List<PipeRun> runs, String stem) {
+    private List<PipeRun> again(List<PipeRun> runs, String stem, String cover) {
         List<PipeRun> all = new ArrayList<>();
         for (PipeRun run : runs) {
             boolean stays = run.phase() == Phase.NOW || draft.isGiven(run.id()) || !beginsNow(run.from());
             if (stays) {
                 all.add(run);
             } else {
-                all.addAll(parted(run, stem));
+                all.addAll(parted(run, stem, draft.depthM(cover, parameters)));
             }
         }
         return all;
+    }
+
+    private boolean isDugNow(Piece piece, double deepM) {
+        TrenchSegment given = ready.get(piece);
+        boolean inGiven =
+                given != null && given.phase() == Phase.NOW && given.depth().metres() >= deepM;
+        return inGiven || dugNow.contains(piece);
     }
 
     private boolean beginsNow(UpstreamId from) {
         return !(from instanceof PipeId pipe) || phases.get(pipe) == Phase.NOW;
     }
 
-    private List<PipeRun> parted(PipeRun run, String stem) {
+    private List<PipeRun> parted(PipeRun run, String stem, double deepM) {
         List<Point> route = draft.work().route(run.id());
         int shared = 0;
         double sharedM = 0;
-        while (shared + 1 < route.size() && dugNow.contains(Piece.between(route.get(shared), route.get(shared + 1)))) {
+        while (shared + 1 < route.size() && isDugNow(Piece.between(route.get(shared), route.get(shared + 1)), deepM)) {
             sharedM += route.get(shared).distanceM(route.get(shared + 1));
             shared++;
         }

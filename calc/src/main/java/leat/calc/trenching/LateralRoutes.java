@@ -75,7 +75,7 @@ final class LateralRoutes {
         dry.values().forEach(draft.work()::cutNear);
         draft.work().cutNear(manifold.at());
         var search = new RouteSearch(site, parameters.choices(), progress);
-        search.addDug(draft.work());
+        search.addDug(draft.work(), draft.depthM("trench.cover.lateral", parameters));
         int root = search.place(manifold.at());
         SortedMap<HeadId, Integer> places = new TreeMap<>();
         dry.forEach((head, at) -> places.put(head, search.place(at)));

@@ -14,6 +14,7 @@ import leat.calc.internal.routes.RouteSearch;
 import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
 import leat.model.id.Id;
+import leat.model.id.ManifoldId;
 import leat.model.id.PipeId;
 import leat.model.id.UpstreamId;
 import leat.model.site.Phase;
@@ -54,8 +55,7 @@ final class MainRoutes {
     /** The water system with a new main, whose laterals still have to be made anew. */
     WaterSystem route() {
         WaterSystem water = draft.before().water();
-        water.main().runs().stream().filter(run -> draft.isGiven(run.id())).forEach(runs::add);
-        join(manifoldFeeders(water), manifolds(water));
+        leadToManifolds(water);
         join(allFeeders(water), bibs(water));
         List<Manifold> manifolds = water.manifolds().stream()
                 .map(one -> one.withOn(on(one.id(), one.on())))
@@ -64,6 +64,30 @@ final class MainRoutes {
                 .map(one -> one.withOn(on(one.id(), one.on())))
                 .toList();
         return water.withLaterals(List.of()).withSupply(new Main(runs), manifolds, bibs);
+    }
+
+    /** The given pipe or the source at which the new main of each manifold begins; those that none can reach are left out. */
+    SortedMap<ManifoldId, UpstreamId> beginnings() {
+        WaterSystem water = draft.before().water();
+        leadToManifolds(water);
+        SortedMap<PipeId, UpstreamId> upstream = new TreeMap<>();
+        runs.stream().filter(run -> !draft.isGiven(run.id())).forEach(run -> upstream.put(run.id(), run.from()));
+        SortedMap<ManifoldId, UpstreamId> beginnings = new TreeMap<>();
+        for (Manifold manifold : water.manifolds()) {
+            UpstreamId at = feeds.get(manifold.id());
+            while (at instanceof PipeId pipe && upstream.containsKey(pipe)) {
+                at = upstream.get(pipe);
+            }
+            if (at != null) {
+                beginnings.put(manifold.id(), at);
+            }
+        }
+        return beginnings;
+    }
+
+    private void leadToManifolds(WaterSystem water) {
+        water.main().runs().stream().filter(run -> draft.isGiven(run.id())).forEach(runs::add);
+        join(manifoldFeeders(water), manifolds(water));
     }
 
     private Optional<PipeId> on(Id id, Optional<PipeId> before) {
@@ -111,8 +135,10 @@ final class MainRoutes {
             outlets.forEach(outlet -> draft.miss(outlet.id(), "there is no source or main that could feed it"));
             return;
         }
+        outlets.forEach(outlet -> draft.work().cutReadyNear(outlet.at()));
+        feeders.forEach(feeder -> feeder.line().forEach(draft.work()::cutReadyNear));
         var search = new RouteSearch(site, parameters.choices(), progress);
-        search.addDug(draft.work());
+        search.addDug(draft.work(), draft.depthM("trench.cover.main", parameters));
         SortedMap<Integer, UpstreamId> springs = springs(search, feeders, outlets);
         SortedMap<Integer, Outlet> wanted = new TreeMap<>();
         for (Outlet outlet : outlets) {

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import leat.calc.GivenPipes;
 import leat.calc.internal.routes.RouteSearch;
 import leat.calc.internal.routes.Trenchwork;
+import leat.model.catalog.Rules;
 import leat.model.finding.Bound;
 import leat.model.finding.Reason;
 import leat.model.finding.Subject;
@@ -20,6 +21,7 @@ import leat.model.id.PipeId;
 import leat.model.id.UpstreamId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Planned;
+import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.Length;
 import leat.model.site.Phase;
@@ -29,6 +31,7 @@ import leat.model.water.PipeRun;
 final class RouteDraft {
 
     private final Yard before;
+    private final Rules rules;
     private final SortedSet<PipeId> given;
     private final SortedMap<PipeId, PipeRun> earlier = new TreeMap<>();
     private final SortedSet<PipeId> names = new TreeSet<>();
@@ -39,8 +42,9 @@ final class RouteDraft {
     private double boundM;
     private boolean interrupted;
 
-    RouteDraft(Yard before) {
-        this.before = before;
+    RouteDraft(Site site) {
+        this.before = site.yard();
+        this.rules = site.rules();
         this.given = GivenPipes.of(before);
         this.names.addAll(given);
         before.water().pipes().forEach(run -> earlier.put(run.id(), run));
@@ -56,6 +60,11 @@ final class RouteDraft {
 
     boolean isGiven(Optional<PipeId> pipe) {
         return pipe.isPresent() && isGiven(pipe.get());
+    }
+
+    /** How deep a trench for pipes is under a rule on their cover. */
+    double depthM(String rule, TrenchingParameters parameters) {
+        return rules.get(rule).limit().si() + parameters.belowPipe().metres();
     }
 
     Trenchwork work() {

@@ -1,9 +1,11 @@
 package leat.calc.trenching;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import leat.calc.GivenTrenches;
 import leat.calc.Progress;
 import leat.calc.Proposal;
 import leat.calc.internal.routes.DigSite;
@@ -12,9 +14,9 @@ import leat.calc.internal.routes.TrenchCuts;
 import leat.model.finding.Reason;
 import leat.model.finding.Status;
 import leat.model.finding.Subject;
-import leat.model.id.PipeId;
+import leat.model.id.ManifoldId;
 import leat.model.id.SegmentId;
-import leat.model.plan.Aspect;
+import leat.model.id.UpstreamId;
 import leat.model.plan.Planned;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
@@ -23,8 +25,8 @@ import leat.model.water.WaterSystem;
 
 /**
  * The stage that routes main and laterals along shared trenches. Given pipes and trenches stay; manifolds and hose bibs
- * that no given pipe feeds are joined to the main, heads that no given pipe reaches to the valve of their zone. Trenches
- * are made for all new pipes that lie in no given trench. Planned runs end at heads, where they part, and where a run of
+ * that no given pipe feeds are joined to the main, heads that no given pipe reaches to the valve of their zone. Given
+ * trenches that are deep enough are shared; trenches are made for all new pipes that lie in none. Planned runs end at heads, where they part, and where a run of
  * later leaves the trench of now that it is laid ahead in.
  */
 public final class Trenching {
@@ -39,41 +41,53 @@ public final class Trenching {
             var reason = new Reason(Subject.yard(), "no ground is left in which a trench may run");
             return new Proposal(before, Status.PARTIAL, List.of(), List.of(reason));
         }
-        var draft = new RouteDraft(before);
-        addGivenPipes(before, draft);
+        var draft = new RouteDraft(site);
+        addGiven(before, draft);
         progress.at(0, "main");
         WaterSystem supplied = new MainRoutes(draft, dig, parameters, progress).route();
         WaterSystem routed = new LateralRoutes(draft, dig, parameters, progress).route(supplied);
-        WaterSystem water = new LaidAhead(draft, routed).in(routed);
-        List<TrenchSegment> trenches = new ArrayList<>(givenTrenches(before));
-        SortedSet<SegmentId> taken = new TreeSet<>();
-        trenches.forEach(trench -> taken.add(trench.id()));
-        List<TrenchSegment> made = new TrenchCuts(
-                        dig.byHand(), new PipeLaying(site.rules(), water, parameters.belowPipe()))
-                .cut(draft.work(), taken);
-        trenches.addAll(made);
+        WaterSystem water = new LaidAhead(draft, routed, parameters).in(routed);
+        List<TrenchSegment> given = GivenTrenches.of(before);
+        var laying = new PipeLaying(site.rules(), water, parameters.belowPipe());
+        List<TrenchSegment> trenches = new TrenchCuts(dig.byHand(), laying).cut(draft.work(), given);
         SortedSet<SegmentId> madeIds =
-                new TreeSet<>(made.stream().map(TrenchSegment::id).toList());
+                new TreeSet<>(trenches.stream().map(TrenchSegment::id).toList());
+        given.forEach(trench -> madeIds.remove(trench.id()));
         Planned planned = draft.planned(Yard.plannable(water, before.power(), trenches), madeIds);
         Yard yard = before.changed(water, trenches, planned);
         return new Proposal(yard, status(draft), draft.bounds(), draft.reasons());
     }
 
-    /** New pipes that are given and lie in no given trench need one: others may share it. */
-    private static void addGivenPipes(Yard before, RouteDraft draft) {
-        List<PipeId> trenched = givenTrenches(before).stream()
-                .flatMap(trench -> trench.pipes().stream())
-                .toList();
-        before.water()
-                .pipes()
-                .filter(run -> draft.isGiven(run.id()) && !run.existing() && !trenched.contains(run.id()))
-                .forEach(run -> draft.work().add(run.id(), run.route().points()));
+    /**
+     * Where the main to come of each manifold that no given pipe feeds will begin: at a given pipe or a source. The same
+     * whether a main was planned before or not, so that zones can be held against what is given of the way to them.
+     */
+    public static SortedMap<ManifoldId, UpstreamId> mainsToCome(
+            Site site, TrenchingParameters parameters, Progress progress) {
+        var draft = new RouteDraft(site);
+        if (site.yard().water().manifolds().stream().allMatch(one -> draft.isGiven(one.on()))) {
+            return Collections.emptySortedMap();
+        }
+        DigSite dig = DigSite.of(site, parameters.choices());
+        if (dig.open().isEmpty()) {
+            return Collections.emptySortedMap();
+        }
+        addGiven(site.yard(), draft);
+        progress.at(0, "main to come");
+        return new MainRoutes(draft, dig, parameters, progress).beginnings();
     }
 
-    private static List<TrenchSegment> givenTrenches(Yard before) {
-        return before.trenches().stream()
-                .filter(trench -> !before.isPlanned(trench.id(), Aspect.ROUTE))
-                .toList();
+    /** Given trenches others may share; and new pipes that are given and lie in none need one, which others may share too. */
+    private static void addGiven(Yard before, RouteDraft draft) {
+        List<TrenchSegment> given = GivenTrenches.of(before);
+        given.forEach(draft.work()::addReady);
+        before.water()
+                .pipes()
+                .filter(run -> draft.isGiven(run.id()) && !run.existing())
+                .forEach(run -> draft.work().add(run.id(), run.route().points()));
+        if (!given.isEmpty()) {
+            draft.work().settle(); // a pipe may have been drawn along a trench without a word that it lies in it
+        }
     }
 
     private static Status status(RouteDraft draft) {

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import leat.calc.GivenTrenches;
 import leat.model.id.CableId;
 import leat.model.id.CircuitId;
 import leat.model.id.ConduitId;
-import leat.model.id.LaidId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Yard;
 import leat.model.power.Cable;
@@ -22,7 +22,6 @@ import leat.model.trench.TrenchSegment;
 final class GivenWiring {
 
     private final Yard yard;
-    private final SortedSet<LaidId> trenched = new TreeSet<>();
     private final List<PowerCable> powerCables;
     private final List<ValveCable> valveCables;
     private final List<Conduit> conduits;
@@ -30,17 +29,13 @@ final class GivenWiring {
 
     GivenWiring(Yard yard) {
         this.yard = yard;
-        trenches().forEach(trench -> trenched.addAll(trench.contents()));
         powerCables = yard.power().powerCables().stream().filter(this::isGiven).toList();
         valveCables = yard.power().valveCables().stream().filter(this::isGiven).toList();
         SortedSet<ConduitId> used = new TreeSet<>();
         powerCables.forEach(one -> used.addAll(one.conduits()));
         valveCables.forEach(one -> used.addAll(one.conduits()));
         conduits = yard.power().conduits().stream()
-                .filter(one -> one.existing()
-                        || !yard.isPlanned(one.id(), Aspect.ROUTE)
-                        || trenched.contains(one.id())
-                        || used.contains(one.id()))
+                .filter(one -> one.existing() || !yard.isPlanned(one.id(), Aspect.ROUTE) || used.contains(one.id()))
                 .toList();
         SortedSet<CircuitId> named = new TreeSet<>();
         powerCables.forEach(one -> named.add(one.circuit()));
@@ -51,18 +46,12 @@ final class GivenWiring {
     }
 
     private boolean isGiven(Cable cable) {
-        return cable.existing() || !yard.isPlanned(cable.id(), Aspect.ROUTE) || trenched.contains(cable.id());
+        return cable.existing() || !yard.isPlanned(cable.id(), Aspect.ROUTE);
     }
 
+    /** With what was stated to lie in them. */
     List<TrenchSegment> trenches() {
-        return yard.trenches().stream()
-                .filter(trench -> !yard.isPlanned(trench.id(), Aspect.ROUTE))
-                .toList();
-    }
-
-    /** Whether it lies in a given trench. */
-    boolean isTrenched(LaidId laid) {
-        return trenched.contains(laid);
+        return GivenTrenches.of(yard);
     }
 
     /** The conductor that was stated for a cable of that name whose route is planned. */

@@ -14,26 +14,27 @@ final class TrenchWorks {
 
     private TrenchWorks() {}
 
-    /** New pipes, conduits and bare cables that lie in no given trench. */
+    /** Given trenches; new pipes, conduits and bare cables that were not stated to lie in one. */
     static Trenchwork of(Yard yard, GivenWiring given, Buildings buildings) {
         var work = new Trenchwork();
+        given.trenches().forEach(work::addReady);
         yard.water()
                 .pipes()
-                .filter(run -> !run.existing() && !given.isTrenched(run.id()))
+                .filter(run -> !run.existing())
                 .forEach(run -> work.addSnapped(run.id(), run.route().points()));
         for (Conduit conduit : given.conduits()) {
-            if (!conduit.existing() && !given.isTrenched(conduit.id())) {
+            if (!conduit.existing()) {
                 outdoors(conduit.route(), buildings).forEach(route -> work.addSnapped(conduit.id(), route));
             }
         }
         List<Cable> cables = new ArrayList<>(given.powerCables());
         cables.addAll(given.valveCables());
         for (Cable cable : cables) {
-            if (!cable.existing() && cable.conduits().isEmpty() && !given.isTrenched(cable.id())) {
+            if (!cable.existing() && cable.conduits().isEmpty()) {
                 outdoors(cable.route(), buildings).forEach(route -> work.addSnapped(cable.id(), route));
             }
         }
-        work.cutAtCorners();
+        work.settle();
         return work;
     }
 

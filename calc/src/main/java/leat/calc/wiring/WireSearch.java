@@ -42,10 +42,17 @@ final class WireSearch {
 
     private record Indoors(int place, Point at, Region building) {}
 
-    WireSearch(DigSite site, TrenchChoices choices, Buildings buildings, Trenchwork work, Progress progress) {
+    /** @param deepM that a given trench must be to take the wires */
+    WireSearch(
+            DigSite site,
+            TrenchChoices choices,
+            Buildings buildings,
+            Trenchwork work,
+            double deepM,
+            Progress progress) {
         this.buildings = buildings;
         search = new RouteSearch(site, choices, progress);
-        search.addDug(work);
+        search.addDug(work, deepM);
         wallToTrenchM = choices.clearance().metres() + ROOM_M;
     }
 

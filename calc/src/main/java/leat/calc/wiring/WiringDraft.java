@@ -192,6 +192,11 @@ final class WiringDraft {
         return given.statedSize(id, series);
     }
 
+    /** Of new conduits. */
+    String series() {
+        return series;
+    }
+
     Trenchwork work() {
         return work;
     }

@@ -3,12 +3,15 @@ package leat.calc.wiring;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import leat.calc.Progress;
 import leat.calc.internal.routes.DigSite;
 import leat.calc.internal.routes.RouteSearch;
+import leat.model.catalog.ConduitSpec;
 import leat.model.finding.Reason;
 import leat.model.finding.Subject;
 import leat.model.id.ConduitId;
@@ -22,7 +25,9 @@ import leat.model.power.Conduit;
 import leat.model.power.Controller;
 import leat.model.power.PowerSystem;
 import leat.model.power.ValveCable;
+import leat.model.power.WiringMethod;
 import leat.model.site.Phase;
+import leat.model.site.SurfaceKind;
 import leat.model.water.Manifold;
 
 /** Leads all wires once, one circuit after another; what was led before makes trenches that others may share. */
@@ -86,7 +91,7 @@ final class WiringPass {
         }
         Circuit circuit = routes.circuit();
         List<WireEnd> ends = routes.ends();
-        WireSearch search = search(ends, conduitsFor(circuit));
+        WireSearch search = search(ends, conduitsFor(circuit), depthM(circuit.method(), as -> Burial.of(circuit, as)));
         SortedSet<WireEndId> wanted = new TreeSet<>();
         routes.wanted().forEach(end -> wanted.add(end.id()));
         RouteSearch.Found found = search.join(routes.root(), routes.reached(), wanted);
@@ -103,7 +108,7 @@ final class WiringPass {
         }
         List<WireEnd> ends = new ArrayList<>(List.of(ValveRoutes.end(controller)));
         served.forEach(one -> ends.add(ValveRoutes.end(one)));
-        WireSearch search = search(ends, conduitsFor(controller));
+        WireSearch search = search(ends, conduitsFor(controller), depthM(parameters.valveWires(), Burial::ofControl));
         SortedSet<WireEndId> wanted = new TreeSet<>();
         served.forEach(one -> wanted.add(one.id()));
         RouteSearch.Found found = search.join(controller.id(), new TreeSet<>(), wanted);
@@ -124,9 +129,21 @@ final class WiringPass {
         }
     }
 
-    private WireSearch search(List<WireEnd> ends, List<Conduit> conduits) {
+    /** How deep a trench under lawn must be for wires led in this way. */
+    private double depthM(WiringMethod method, Function<Optional<ConduitSpec>, Burial> burial) {
+        Optional<ConduitSpec> conduit = Optional.of(draft.series())
+                .filter(series -> method == WiringMethod.IN_CONDUIT)
+                .map(series -> site.catalog().electrical().conduits(series).get(0));
+        double coverM = ElectricalCode.of(site)
+                .cover(SurfaceKind.LAWN, burial.apply(conduit))
+                .limit()
+                .si();
+        return coverM + parameters.trenches().below().metres();
+    }
+
+    private WireSearch search(List<WireEnd> ends, List<Conduit> conduits, double deepM) {
         ends.forEach(end -> draft.work().cutNear(end.at()));
-        var search = new WireSearch(dig, parameters.search(), buildings, draft.work(), progress);
+        var search = new WireSearch(dig, parameters.search(), buildings, draft.work(), deepM, progress);
         search.addEnds(ends);
         search.addConduits(conduits, ends);
         return search;

@@ -172,11 +172,7 @@ final class WiringPlan {
         Length below = parameters.trenches().below();
         var pipes = new PipeLaying(site.rules(), yard.water(), below);
         var laying = new WireLaying(pipes, new WireCovers(site, turn.wired()), below, now);
-        List<TrenchSegment> trenches = new ArrayList<>(given.trenches());
-        SortedSet<SegmentId> taken = new TreeSet<>();
-        trenches.forEach(trench -> taken.add(trench.id()));
-        trenches.addAll(new TrenchCuts(dig.byHand(), laying).cut(work, taken));
-        return trenches;
+        return new TrenchCuts(dig.byHand(), laying).cut(work, given.trenches());
     }
 
     private Yard changed(Turn turn, List<TrenchSegment> trenches) {

@@ -3,14 +3,17 @@ package leat.calc.zoning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.function.Predicate;
+import leat.calc.GivenPipes;
 import leat.model.catalog.Device;
 import leat.model.finding.Reason;
 import leat.model.finding.Subject;
 import leat.model.id.PipeId;
+import leat.model.id.UpstreamId;
 import leat.model.plan.Aspect;
 import leat.model.plan.Site;
 import leat.model.quantity.Flow;
-import leat.model.quantity.Length;
 import leat.model.quantity.Pressure;
 import leat.model.water.Manifold;
 import leat.model.water.PipeRun;
@@ -31,33 +34,74 @@ record SafeFlow(Optional<Flow> flow, List<Reason> reasons) {
 
     private static final int HALVINGS = 60;
 
-    /** @param wanted pressure at the heads at which their flows were taken */
-    static SafeFlow at(Manifold manifold, Site site, ZoningParameters parameters, Pressure wanted) {
+    /**
+     * What given things allow. Pipes and sizes that are planned set no limit: the main to come is sized for the zones.
+     *
+     * @param wanted pressure at the heads at which their flows were taken
+     */
+    static SafeFlow toCome(Manifold manifold, Site site, ZoningParameters parameters, Pressure wanted) {
+        WaterSystem water = site.yard().water();
+        SortedSet<PipeId> given = GivenPipes.of(site.yard());
+        Optional<UpstreamId> begins = manifold.on()
+                .filter(given::contains)
+                .<UpstreamId>map(pipe -> pipe)
+                .or(() -> Optional.ofNullable(parameters.mains().get(manifold.id())))
+                .or(manifold::on);
+        List<PipeRun> path =
+                begins
+                        .filter(PipeId.class::isInstance)
+                        .map(pipe -> water.pathTo((PipeId) pipe))
+                        .orElse(List.of())
+                        .stream()
+                        .filter(run -> given.contains(run.id()))
+                        .toList();
+        Optional<Source> source = begins.flatMap(one -> source(one, water)).or(() -> nearestSource(manifold, water));
+        return of(new Way(manifold, source, path), site, parameters, wanted, run -> isSizeGiven(run, site));
+    }
+
+    /** What the main as it is now allows, with all planned sizes. */
+    static SafeFlow asItIs(Manifold manifold, Site site, ZoningParameters parameters, Pressure wanted) {
+        WaterSystem water = site.yard().water();
+        List<PipeRun> path = manifold.on().map(water::pathTo).orElse(List.of());
+        Optional<Source> source = manifold.on().flatMap(water::sourceOf).or(() -> nearestSource(manifold, water));
+        return of(new Way(manifold, source, path), site, parameters, wanted, run -> true);
+    }
+
+    /** From a source to a manifold, as far as it is known. */
+    private record Way(Manifold manifold, Optional<Source> source, List<PipeRun> path) {}
+
+    private static SafeFlow of(
+            Way way, Site site, ZoningParameters parameters, Pressure wanted, Predicate<PipeRun> isSized) {
         if (parameters.mostFlow().isPresent()) {
             return new SafeFlow(parameters.mostFlow(), List.of());
         }
-        WaterSystem water = site.yard().water();
-        List<PipeRun> path = manifold.on().map(water::pathTo).orElse(List.of());
-        Optional<Source> source = sourceOf(manifold, water);
         List<Flow> limits = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>();
-        if (source.isPresent()) {
-            addSource(source.get(), site, parameters, wanted, limits, reasons);
+        if (way.source().isPresent()) {
+            addSource(way.source().get(), site, parameters, wanted, limits, reasons);
         } else {
             reasons.add(new Reason(
-                    Subject.of(manifold.id()),
+                    Subject.of(way.manifold().id()),
                     "no source feeds it, so what the source gives was taken to be no limit"));
         }
-        addDevices(manifold, path, site, parameters, limits);
-        addVelocity(path, site, limits);
+        addDevices(way, site, parameters, limits);
+        way.path().forEach(run -> limits.add(velocityLimit(run, site, isSized.test(run))));
         return new SafeFlow(limits.stream().min(Flow::compareTo), reasons);
     }
 
-    /** What feeds the manifold, or while nothing does the only source or the nearest one. */
-    private static Optional<Source> sourceOf(Manifold manifold, WaterSystem water) {
-        Optional<Source> feeding = manifold.on().flatMap(water::sourceOf);
-        return feeding.or(() -> water.sources().stream()
-                .min((a, b) -> a.at().distance(manifold.at()).compareTo(b.at().distance(manifold.at()))));
+    private static Optional<Source> source(UpstreamId id, WaterSystem water) {
+        return id instanceof PipeId pipe
+                ? water.sourceOf(pipe)
+                : water.sources().stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    private static Optional<Source> nearestSource(Manifold manifold, WaterSystem water) {
+        return water.sources().stream()
+                .min((a, b) -> a.at().distance(manifold.at()).compareTo(b.at().distance(manifold.at())));
+    }
+
+    private static boolean isSizeGiven(PipeRun run, Site site) {
+        return run.existing() || !site.yard().isPlanned(run.id(), Aspect.SIZE);
     }
 
     private static void addSource(
@@ -105,15 +149,14 @@ record SafeFlow(Optional<Flow> flow, List<Reason> reasons) {
         return Flow.cubicMetresPerSecond(low);
     }
 
-    private static void addDevices(
-            Manifold manifold, List<PipeRun> path, Site site, ZoningParameters parameters, List<Flow> limits) {
-        List<PipeId> ids = path.stream().map(PipeRun::id).toList();
+    private static void addDevices(Way way, Site site, ZoningParameters parameters, List<Flow> limits) {
+        List<PipeId> ids = way.path().stream().map(PipeRun::id).toList();
         List<String> keys = new ArrayList<>();
-        path.forEach(run -> keys.addAll(run.fitted()));
+        way.path().forEach(run -> keys.addAll(run.fitted()));
         site.yard().water().backflows().stream()
                 .filter(one -> ids.contains(one.on()))
                 .forEach(one -> keys.add(one.device()));
-        manifold.valves().stream()
+        way.manifold().valves().stream()
                 .filter(valve -> !valve.spare() && !site.yard().isPlanned(valve.id(), Aspect.ZONE))
                 .forEach(valve -> keys.add(valve.device()));
         for (String key : keys) {
@@ -127,14 +170,20 @@ record SafeFlow(Optional<Flow> flow, List<Reason> reasons) {
         return device.continuous().orElse(device.most());
     }
 
-    private static void addVelocity(List<PipeRun> path, Site site, List<Flow> limits) {
+    /** Where the size is still open, the widest of its series may be chosen. */
+    private static Flow velocityLimit(PipeRun run, Site site, boolean isSized) {
         double mostMPerS = site.rules().get("hydraulics.velocity").limit().si();
-        for (PipeRun run : path) {
-            run.tradeSize().ifPresent(size -> {
-                Length bore = site.catalog().pipe(size).bore();
-                double areaM2 = Math.PI * bore.metres() * bore.metres() / 4;
-                limits.add(Flow.cubicMetresPerSecond(areaM2 * mostMPerS));
-            });
-        }
+        double boreM = run.tradeSize()
+                .filter(size -> isSized)
+                .map(size -> site.catalog().pipe(size).bore().metres())
+                .orElseGet(() -> widestM(run, site));
+        return Flow.cubicMetresPerSecond(Math.PI * boreM * boreM / 4 * mostMPerS);
+    }
+
+    private static double widestM(PipeRun run, Site site) {
+        return site.catalog().series(run.series()).sizes().stream()
+                .mapToDouble(spec -> spec.bore().metres())
+                .max()
+                .orElseThrow();
     }
 }

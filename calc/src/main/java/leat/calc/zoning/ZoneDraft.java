@@ -201,11 +201,9 @@ final class ZoneDraft {
             List<LaidId> contents = trench.contents().stream()
                     .filter(laid -> !(laid instanceof PipeId) || there.contains(laid))
                     .toList();
-            if (contents.equals(trench.contents())) {
-                kept.add(trench);
-            } else if (!contents.isEmpty()) {
-                kept.add(new TrenchSegment(
-                        trench.id(), trench.route(), trench.depth(), contents, trench.byHand(), trench.phase()));
+            boolean isGiven = !before.isPlanned(trench.id(), Aspect.ROUTE);
+            if (isGiven || !contents.isEmpty() || trench.contents().isEmpty()) {
+                kept.add(trench.withContents(contents));
             }
         }
         return kept;

@@ -77,7 +77,7 @@ public final class ZoneReview {
                 .water()
                 .manifoldOf(zone.valve())
                 .flatMap(manifold ->
-                        SafeFlow.at(manifold, site, parameters, pressure).flow()));
+                        SafeFlow.asItIs(manifold, site, parameters, pressure).flow()));
     }
 
     /** The largest over the least rate among heads that throw; 1 where fewer than two do. */

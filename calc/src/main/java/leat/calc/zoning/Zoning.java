@@ -70,7 +70,7 @@ public final class Zoning {
                 .map(head -> site.catalog().head(head.family()).pressure().reference())
                 .max(Pressure::compareTo)
                 .orElse(Pressure.ZERO);
-        SafeFlow safe = SafeFlow.at(manifold, site, parameters, wanted);
+        SafeFlow safe = SafeFlow.toCome(manifold, site, parameters, wanted);
         reasons.addAll(safe.reasons());
         Flow mostFlow = safe.flow().orElse(SafeFlow.ENDLESS);
         Partition partition = Partition.of(heads, manifold, mostFlow, site, parameters, progress);

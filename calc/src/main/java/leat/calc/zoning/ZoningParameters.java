@@ -1,7 +1,12 @@
 package leat.calc.zoning;
 
+import java.util.Collections;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import leat.model.fault.Require;
+import leat.model.id.ManifoldId;
+import leat.model.id.UpstreamId;
 import leat.model.quantity.Count;
 import leat.model.quantity.Flow;
 import leat.model.quantity.Ratio;
@@ -27,6 +32,7 @@ public record ZoningParameters(
         Count mostHeads,
         boolean mayAddValves,
         Count spareValves,
+        SortedMap<ManifoldId, UpstreamId> mains,
         long seed,
         long effort) {
 
@@ -39,6 +45,7 @@ public record ZoningParameters(
         Require.atLeast("zoning", "lossReserve", lossReserve, Ratio.ZERO);
         Require.atLeast("zoning", "mostHeads", mostHeads, Count.of(1));
         Require.atLeast("zoning", "spareValves", spareValves, Count.ZERO);
+        mains = Collections.unmodifiableSortedMap(new TreeMap<>(mains));
         Require.atLeast("zoning", "effort", effort, 0L);
     }
 
@@ -50,41 +57,51 @@ public record ZoningParameters(
                 Count.of(15),
                 true,
                 Count.ZERO,
+                Collections.emptySortedMap(),
                 1,
                 USUAL_EFFORT);
     }
 
     public ZoningParameters withMostFlow(Flow flow) {
         return new ZoningParameters(
-                Optional.of(flow), safety, lossReserve, mostHeads, mayAddValves, spareValves, seed, effort);
+                Optional.of(flow), safety, lossReserve, mostHeads, mayAddValves, spareValves, mains, seed, effort);
     }
 
     public ZoningParameters withSafety(Ratio share) {
-        return new ZoningParameters(mostFlow, share, lossReserve, mostHeads, mayAddValves, spareValves, seed, effort);
+        return new ZoningParameters(
+                mostFlow, share, lossReserve, mostHeads, mayAddValves, spareValves, mains, seed, effort);
     }
 
     public ZoningParameters withLossReserve(Ratio share) {
-        return new ZoningParameters(mostFlow, safety, share, mostHeads, mayAddValves, spareValves, seed, effort);
+        return new ZoningParameters(mostFlow, safety, share, mostHeads, mayAddValves, spareValves, mains, seed, effort);
     }
 
     public ZoningParameters withMostHeads(Count heads) {
-        return new ZoningParameters(mostFlow, safety, lossReserve, heads, mayAddValves, spareValves, seed, effort);
+        return new ZoningParameters(
+                mostFlow, safety, lossReserve, heads, mayAddValves, spareValves, mains, seed, effort);
     }
 
     public ZoningParameters withMayAddValves(boolean may) {
-        return new ZoningParameters(mostFlow, safety, lossReserve, mostHeads, may, spareValves, seed, effort);
+        return new ZoningParameters(mostFlow, safety, lossReserve, mostHeads, may, spareValves, mains, seed, effort);
     }
 
     public ZoningParameters withSpareValves(Count spares) {
-        return new ZoningParameters(mostFlow, safety, lossReserve, mostHeads, mayAddValves, spares, seed, effort);
+        return new ZoningParameters(
+                mostFlow, safety, lossReserve, mostHeads, mayAddValves, spares, mains, seed, effort);
     }
 
     public ZoningParameters withSeed(long newSeed) {
         return new ZoningParameters(
-                mostFlow, safety, lossReserve, mostHeads, mayAddValves, spareValves, newSeed, effort);
+                mostFlow, safety, lossReserve, mostHeads, mayAddValves, spareValves, mains, newSeed, effort);
     }
 
     public ZoningParameters withEffort(long moves) {
-        return new ZoningParameters(mostFlow, safety, lossReserve, mostHeads, mayAddValves, spareValves, seed, moves);
+        return new ZoningParameters(
+                mostFlow, safety, lossReserve, mostHeads, mayAddValves, spareValves, mains, seed, moves);
+    }
+
+    public ZoningParameters withMains(SortedMap<ManifoldId, UpstreamId> beginnings) {
+        return new ZoningParameters(
+                mostFlow, safety, lossReserve, mostHeads, mayAddValves, spareValves, beginnings, seed, effort);
     }
 }

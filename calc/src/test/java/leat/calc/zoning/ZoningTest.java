@@ -3,6 +3,7 @@ package leat.calc.zoning;
 import static leat.model.plan.Parts.at;
 import static leat.model.plan.Parts.feet;
 import static leat.model.plan.Parts.gpm;
+import static leat.model.plan.Parts.manifold;
 import static leat.model.plan.Parts.pipe;
 import static leat.model.plan.Parts.polyline;
 import static leat.model.plan.Parts.rotor;
@@ -12,12 +13,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import leat.calc.Progress;
 import leat.calc.Proposal;
+import leat.calc.trenching.Trenching;
+import leat.calc.trenching.TrenchingParameters;
 import leat.model.finding.Status;
 import leat.model.id.HeadId;
+import leat.model.id.ManifoldId;
 import leat.model.id.PipeId;
+import leat.model.id.UpstreamId;
 import leat.model.id.ValveId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Aspect;
@@ -60,9 +67,30 @@ class ZoningTest {
     @Test
     void safeFlowIsTheLeastOfMeterPipeAndSource() {
         Site site = HomeLawn.site(HomeLawn.box());
-        SafeFlow safe = SafeFlow.at(site.yard().water().manifolds().get(0), site, USUAL, Pressure.psi(30));
+        SafeFlow safe = SafeFlow.toCome(site.yard().water().manifolds().get(0), site, USUAL, Pressure.psi(30));
         assertEquals(13.47, safe.flow().orElseThrow().inGpm(), 0.005);
         assertTrue(safe.reasons().isEmpty());
+    }
+
+    /** Where its main will begin counts as much as what feeds it: 13.47 gpm as above. Sizes that are planned set no limit. */
+    @Tag("law")
+    @Test
+    void aMainToComeIsHeldAgainstTheGivenPipesOnItsWay() {
+        Site site = HomeLawn.site(manifold("box", at(-5, 0)));
+        var mains = new TreeMap<ManifoldId, UpstreamId>(Map.of(new ManifoldId("box"), new PipeId("main")));
+        SafeFlow safe = toCome(site, USUAL.withMains(mains));
+        assertEquals(13.47, safe.flow().orElseThrow().inGpm(), 0.005);
+        Site open = HomeLawn.siteOf(site.yard().release(new PipeId("main"), Aspect.SIZE));
+        assertEquals(
+                15, toCome(open, USUAL.withMains(mains)).flow().orElseThrow().inGpm(), 0.005);
+        assertEquals(
+                mains,
+                Trenching.mainsToCome(site, TrenchingParameters.defaults(), Progress.NONE),
+                "the main is at hand");
+    }
+
+    private static SafeFlow toCome(Site site, ZoningParameters parameters) {
+        return SafeFlow.toCome(site.yard().water().manifolds().get(0), site, parameters, Pressure.psi(30));
     }
 
     @Tag("law")

@@ -27,6 +27,11 @@ public record TrenchSegment(
         contents = Require.unique("trench " + id + ", content", contents, laid -> laid);
     }
 
+    /** The same trench with other things in it. */
+    public TrenchSegment withContents(List<LaidId> other) {
+        return new TrenchSegment(id, route, depth, other, byHand, phase);
+    }
+
     /** The pipes that lie in it, sorted by id. */
     public List<PipeId> pipes() {
         return contents.stream()

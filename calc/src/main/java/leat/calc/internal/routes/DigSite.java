@@ -2,11 +2,15 @@ package leat.calc.internal.routes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import leat.calc.DiggingCosts;
+import leat.calc.GivenPipes;
 import leat.calc.TrenchChoices;
 import leat.model.geometry.Bounds;
 import leat.model.geometry.Point;
 import leat.model.geometry.Region;
+import leat.model.id.PipeId;
+import leat.model.plan.Aspect;
 import leat.model.plan.Site;
 import leat.model.power.PowerSystem;
 import leat.model.quantity.Length;
@@ -72,12 +76,20 @@ public record DigSite(OpenGround open, Tolls byHand, Ways corners) {
         site.yard().water().manifolds().forEach(one -> points.add(one.at()));
         site.yard().water().bibs().forEach(one -> points.add(one.at()));
         site.yard().water().sources().forEach(one -> points.add(one.at()));
-        site.yard().water().pipes().forEach(run -> points.addAll(run.route().points()));
+        // Planned routes are left out: planning again must see the same ground.
+        SortedSet<PipeId> given = GivenPipes.of(site.yard());
+        site.yard()
+                .water()
+                .pipes()
+                .filter(run -> given.contains(run.id()))
+                .forEach(run -> points.addAll(run.route().points()));
         PowerSystem power = site.yard().power();
         power.panels().forEach(one -> points.add(one.at()));
         power.switches().forEach(one -> points.add(one.at()));
         power.loads().forEach(one -> points.add(one.at()));
-        power.conduits().forEach(one -> points.addAll(one.route().points()));
+        power.conduits().stream()
+                .filter(one -> one.existing() || !site.yard().isPlanned(one.id(), Aspect.ROUTE))
+                .forEach(one -> points.addAll(one.route().points()));
         return Bounds.around(points.isEmpty() ? List.of(new Point(0, 0)) : points);
     }
 

@@ -9,6 +9,8 @@ import java.util.TreeSet;
 import leat.calc.Progress;
 import leat.calc.TrenchChoices;
 import leat.model.geometry.Point;
+import leat.model.site.Phase;
+import leat.model.trench.TrenchSegment;
 
 /** Looks for one tree of trenches: places are put in first, then joined. */
 public final class RouteSearch {
@@ -95,9 +97,18 @@ public final class RouteSearch {
         ways.link(a, b, costM);
     }
 
-    /** Puts in trenches that are dug anyhow: another pipe in them costs little. */
-    public void addDug(Trenchwork work) {
+    /**
+     * Puts in trenches that are dug anyhow: another pipe in them costs little.
+     *
+     * @param deepM given trenches count if they are dug now and at least so deep
+     */
+    public void addDug(Trenchwork work, double deepM) {
+        SortedMap<Trenchwork.Piece, TrenchSegment> ready = work.ready();
         for (Trenchwork.Piece piece : work.pieces().keySet()) {
+            TrenchSegment given = ready.get(piece);
+            if (given != null && (given.phase() == Phase.LATER || given.depth().metres() < deepM)) {
+                continue;
+            }
             ways.link(
                     place(piece.a()),
                     place(piece.b()),

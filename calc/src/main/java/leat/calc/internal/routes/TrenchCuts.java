@@ -12,6 +12,7 @@ import leat.model.geometry.Point;
 import leat.model.geometry.Polyline;
 import leat.model.id.LaidId;
 import leat.model.id.SegmentId;
+import leat.model.site.Phase;
 import leat.model.trench.TrenchSegment;
 
 /** Turns pieces of trench into segments: as long as can be with the same contents, dug by the same means. */
@@ -30,15 +31,37 @@ public final class TrenchCuts {
 
     private record Stretch(List<Point> points, boolean byHand) {}
 
-    /** Segments for all pieces, named in the order of what lies in them, past the names that are taken. */
-    public List<TrenchSegment> cut(Trenchwork work, SortedSet<SegmentId> taken) {
+    /**
+     * Given trenches with what more lies in them, then segments for all other pieces, named in the order of what lies in
+     * them. Things that want more depth than a given trench has, or are there before it, get a trench of their own unless
+     * they were stated to lie in it.
+     *
+     * @param given with what was stated to lie in them
+     */
+    public List<TrenchSegment> cut(Trenchwork work, List<TrenchSegment> given) {
         SortedMap<SortedSet<LaidId>, List<Piece>> byContents = new TreeMap<>(TrenchCuts::compare);
-        work.pieces()
-                .forEach((piece, contents) -> byContents
-                        .computeIfAbsent(contents, key -> new ArrayList<>())
-                        .add(piece));
+        SortedMap<SegmentId, SortedSet<LaidId>> shared = new TreeMap<>();
+        SortedMap<Piece, TrenchSegment> ready = work.ready();
+        work.pieces().forEach((piece, contents) -> {
+            SortedSet<LaidId> own = new TreeSet<>(contents);
+            TrenchSegment trench = ready.get(piece);
+            if (trench != null) {
+                own.removeIf(laid -> fits(laid, piece, trench));
+                shared.computeIfAbsent(trench.id(), key -> new TreeSet<>()).addAll(contents);
+                shared.get(trench.id()).removeAll(own);
+            }
+            if (!own.isEmpty()) {
+                byContents.computeIfAbsent(own, key -> new ArrayList<>()).add(piece);
+            }
+        });
         List<TrenchSegment> segments = new ArrayList<>();
-        SortedSet<SegmentId> used = new TreeSet<>(taken);
+        SortedSet<SegmentId> used = new TreeSet<>();
+        for (TrenchSegment trench : given) {
+            SortedSet<LaidId> contents = new TreeSet<>(trench.contents());
+            contents.addAll(shared.getOrDefault(trench.id(), new TreeSet<>()));
+            segments.add(trench.withContents(List.copyOf(contents)));
+            used.add(trench.id());
+        }
         byContents.forEach((contents, pieces) -> {
             for (List<Point> chain : chains(pieces)) {
                 for (Stretch stretch : stretches(chain)) {
@@ -54,6 +77,15 @@ public final class TrenchCuts {
             }
         });
         return segments;
+    }
+
+    private boolean fits(LaidId laid, Piece piece, TrenchSegment trench) {
+        SortedSet<LaidId> alone = new TreeSet<>(List.of(laid));
+        if (trench.contents().contains(laid)) {
+            return true;
+        }
+        boolean isThere = trench.phase() == Phase.NOW || laying.phase(alone) == Phase.LATER;
+        return isThere && laying.depth(alone, List.of(piece.a(), piece.b())).compareTo(trench.depth()) <= 0;
     }
 
     private static int compare(SortedSet<LaidId> one, SortedSet<LaidId> other) {

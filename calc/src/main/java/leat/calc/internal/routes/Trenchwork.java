@@ -1,14 +1,17 @@
 package leat.calc.internal.routes;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import leat.model.geometry.Point;
 import leat.model.id.LaidId;
+import leat.model.trench.TrenchSegment;
 
 /**
  * What lies along which straight pieces of trench. A piece is known by its two ends; all that lies along a piece are cut
@@ -51,7 +54,38 @@ public final class Trenchwork {
     /** One thing may run through trenches several times, with a conduit or a building between. */
     private record Route(LaidId laid, List<Point> points) {}
 
+    /** A trench that is given: whatever happens to run along it may lie in it. */
+    private record Ready(TrenchSegment trench, List<Point> points) {}
+
     private final List<Route> routes = new ArrayList<>();
+    private final List<Ready> readies = new ArrayList<>();
+
+    /** Puts in a given trench, which is dug anyhow. */
+    public void addReady(TrenchSegment trench) {
+        readies.add(new Ready(trench, new ArrayList<>(trench.route().points())));
+    }
+
+    /**
+     * Cuts all at corners, and takes out what was stated to lie in a given trench but runs nowhere along it: its word counts
+     * for more than its line. Of what does run along it the rest may want a trench of its own.
+     */
+    public void settle() {
+        cutAtCorners();
+        SortedMap<Piece, SortedSet<LaidId>> pieces = pieces();
+        SortedSet<LaidId> along = new TreeSet<>();
+        ready().forEach((piece, trench) -> along.addAll(pieces.getOrDefault(piece, new TreeSet<>())));
+        for (Ready one : readies) {
+            one.trench().contents().stream()
+                    .filter(laid -> !along.contains(laid))
+                    .forEach(this::remove);
+        }
+    }
+
+    private List<List<Point>> lines() {
+        return Stream.concat(
+                        readies.stream().map(Ready::points), routes.stream().map(Route::points))
+                .toList();
+    }
 
     public void add(LaidId laid, List<Point> route) {
         routes.add(new Route(laid, new ArrayList<>(route)));
@@ -86,8 +120,8 @@ public final class Trenchwork {
     }
 
     private Point corner(Point point) {
-        return routes.stream()
-                .flatMap(route -> route.points().stream())
+        return lines().stream()
+                .flatMap(List::stream)
                 .filter(one -> one.distanceM(point) < SAME_PLACE_M)
                 .min(Comparator.comparingDouble((Point one) -> one.distanceM(point))
                         .thenComparing(BY_PLACE))
@@ -97,9 +131,8 @@ public final class Trenchwork {
     /** Cuts all pieces at corners of others that lie on them: from there they are one trench. */
     public void cutAtCorners() {
         SortedSet<Point> corners = new TreeSet<>(BY_PLACE);
-        routes.forEach(route -> corners.addAll(route.points()));
-        for (Route one : routes) {
-            List<Point> route = one.points();
+        lines().forEach(corners::addAll);
+        for (List<Point> route : lines()) {
             for (int i = route.size() - 1; i > 0; i--) {
                 Point a = route.get(i - 1);
                 Point b = route.get(i);
@@ -115,9 +148,22 @@ public final class Trenchwork {
         }
     }
 
-    /** All pieces with what lies along them. */
+    /** The pieces of given trenches; of two that run along the same piece the first by id. */
+    public SortedMap<Piece, TrenchSegment> ready() {
+        SortedMap<Piece, TrenchSegment> ready = new TreeMap<>();
+        for (Ready one : readies) {
+            List<Point> points = one.points();
+            for (int i = 1; i < points.size(); i++) {
+                ready.putIfAbsent(Piece.between(points.get(i - 1), points.get(i)), one.trench());
+            }
+        }
+        return ready;
+    }
+
+    /** All pieces with what lies along them, apart from what was stated to lie in a given trench. */
     public SortedMap<Piece, SortedSet<LaidId>> pieces() {
         SortedMap<Piece, SortedSet<LaidId>> pieces = new TreeMap<>();
+        ready().keySet().forEach(piece -> pieces.put(piece, new TreeSet<>()));
         routes.forEach(one -> {
             List<Point> route = one.points();
             for (int i = 1; i < route.size(); i++) {
@@ -128,11 +174,27 @@ public final class Trenchwork {
         return pieces;
     }
 
-    /** Cuts the piece nearest to the point where it is nearest, so that a branch may leave there. */
+    /** Cuts the piece nearest to the point where it is nearest, and each given trench, so that a branch may leave there. */
     public void cutNear(Point point) {
+        cutNearest(point, pieces().keySet());
+        cutReadyNear(point);
+    }
+
+    /** Cuts each given trench where it is nearest to the point. */
+    public void cutReadyNear(Point point) {
+        for (Ready one : readies) {
+            SortedSet<Piece> pieces = new TreeSet<>();
+            for (int i = 1; i < one.points().size(); i++) {
+                pieces.add(Piece.between(one.points().get(i - 1), one.points().get(i)));
+            }
+            cutNearest(point, pieces);
+        }
+    }
+
+    private void cutNearest(Point point, Collection<Piece> pieces) {
         double nearestM = Double.POSITIVE_INFINITY;
         Piece nearest = null;
-        for (Piece piece : pieces().keySet()) {
+        for (Piece piece : pieces) {
             double awayM = foot(piece, point).distanceM(point);
             if (awayM < nearestM) {
                 nearestM = awayM;
@@ -149,8 +211,7 @@ public final class Trenchwork {
     }
 
     private void cut(Piece piece, Point at) {
-        for (Route one : routes) {
-            List<Point> route = one.points();
+        for (List<Point> route : lines()) {
             for (int i = route.size() - 1; i > 0; i--) {
                 if (Piece.between(route.get(i - 1), route.get(i)).equals(piece)) {
                     route.add(i, at);
