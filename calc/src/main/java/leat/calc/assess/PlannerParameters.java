@@ -9,6 +9,7 @@ import leat.calc.zoning.ZoningParameters;
 import leat.model.fault.Require;
 import leat.model.quantity.Count;
 import leat.model.quantity.Flow;
+import leat.model.quantity.Length;
 
 /** What the designer may choose, stage by stage. */
 public record PlannerParameters(
@@ -69,5 +70,15 @@ public record PlannerParameters(
     /** No zone draws more than that; without it the supply sets the limit. */
     public PlannerParameters withMostFlow(Flow flow) {
         return withZoning(zoning.withMostFlow(flow));
+    }
+
+    /** The family of the drip lines that are laid in beds watered by drip, by catalogue key. */
+    public PlannerParameters withDripFamily(String key) {
+        return withPlacement(placement.withDrip(placement.drip().withFamily(key)));
+    }
+
+    /** No two rows of drip line are further apart than that; without it the soil says how far. */
+    public PlannerParameters withDripRows(Length apart) {
+        return withPlacement(placement.withDrip(placement.drip().withRows(apart)));
     }
 }

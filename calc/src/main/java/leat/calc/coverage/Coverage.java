@@ -38,6 +38,10 @@ public final class Coverage {
             findings.addAll(measuring.findings(surface, coverage));
             progress.at((double) surfaces.size() / (watered.size() + 1), "coverage of " + surface.id());
         }
+        var drip = new DripReach(site, parameters);
+        for (Surface surface : DripReach.of(site)) {
+            findings.addAll(drip.findings(surface));
+        }
         var waste = new WastedWater(site, parameters, heads);
         for (Head head : site.yard().water().heads()) {
             findings.addAll(waste.findings(head));

@@ -28,16 +28,17 @@ import leat.model.site.SurfaceKind;
 import leat.model.site.Watering;
 import leat.model.water.Head;
 
-/** Places the heads that are missing. A stage: replaces planned heads only. */
+/** Places the heads and drip lines that are missing. A stage: replaces planned ones only. */
 public final class Placement {
 
     private Placement() {}
 
     /**
      * Goes through the surfaces by name, those of later last; heads placed on one count for the next where they reach it,
-     * but heads of later count for nothing of now. A surface that given heads reach already gets none. Where full reach cannot be had, gives the best it found and a reason.
+     * but heads of later count for nothing of now. A surface that given heads reach already gets none. A bed
+     * watered by drip gets drip lines, unless some are given or it has bubblers. Where full reach cannot be had, gives the best it found and a reason.
      *
-     * @throws InvalidValueException if a family is unknown or neither rotor nor spray
+     * @throws InvalidValueException if a family is unknown, is neither rotor nor spray, or does not make the drip line that it is to
      */
     public static Proposal run(Site site, PlacementParameters parameters, Progress progress) {
         Yard yard = site.yard();
@@ -48,6 +49,10 @@ public final class Placement {
         List<Id> placed = new ArrayList<>();
         List<Bound> bounds = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>();
+        DripBeds drip = DripBeds.of(site, parameters.drip(), heads, lattice(yard));
+        heads.addAll(drip.lines());
+        drip.lines().forEach(line -> placed.add(line.id()));
+        reasons.addAll(drip.reasons());
         boolean stopped = false;
         List<Surface> surfaces = wantingHeads(yard);
         for (int i = 0; i < surfaces.size(); i++) {

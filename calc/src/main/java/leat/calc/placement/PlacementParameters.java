@@ -20,9 +20,11 @@ import leat.model.quantity.Ratio;
  *                    default 0 %, which is right where heads get the reference pressure of their family
  * @param throwOnBeds whether heads may throw on beds beside the lawn; default true
  * @param effort      most changes of a surface's heads that are tried; the same count gives the same heads. Default 3,000
+ * @param drip        the drip lines of beds that are watered by drip
  */
 public record PlacementParameters(
-        List<String> families, Length cell, Length strip, Ratio reserve, boolean throwOnBeds, Count effort) {
+        List<String> families, Length cell, Length strip, Ratio reserve, boolean throwOnBeds, Count effort,
+        DripParameters drip) {
 
     public PlacementParameters {
         families = List.copyOf(families);
@@ -36,6 +38,7 @@ public record PlacementParameters(
             throw new InvalidValueException("placement", "reserve", reserve.toString(), "less than 100 %");
         }
         Require.atLeast("placement", "effort", effort, Count.ZERO);
+        Require.present("placement", "drip", drip);
     }
 
     /** Sprays for small surfaces, turning streams for large ones: families whose flow goes with the arc. */
@@ -54,30 +57,35 @@ public record PlacementParameters(
                 Length.metres(0.3),
                 Ratio.ZERO,
                 true,
-                Count.of(3000));
+                Count.of(3000),
+                DripParameters.defaults());
     }
 
     public PlacementParameters withFamilies(List<String> newFamilies) {
-        return new PlacementParameters(newFamilies, cell, strip, reserve, throwOnBeds, effort);
+        return new PlacementParameters(newFamilies, cell, strip, reserve, throwOnBeds, effort, drip);
     }
 
     public PlacementParameters withCell(Length newCell) {
-        return new PlacementParameters(families, newCell, strip, reserve, throwOnBeds, effort);
+        return new PlacementParameters(families, newCell, strip, reserve, throwOnBeds, effort, drip);
     }
 
     public PlacementParameters withStrip(Length newStrip) {
-        return new PlacementParameters(families, cell, newStrip, reserve, throwOnBeds, effort);
+        return new PlacementParameters(families, cell, newStrip, reserve, throwOnBeds, effort, drip);
     }
 
     public PlacementParameters withReserve(Ratio newReserve) {
-        return new PlacementParameters(families, cell, strip, newReserve, throwOnBeds, effort);
+        return new PlacementParameters(families, cell, strip, newReserve, throwOnBeds, effort, drip);
     }
 
     public PlacementParameters withThrowOnBeds(boolean may) {
-        return new PlacementParameters(families, cell, strip, reserve, may, effort);
+        return new PlacementParameters(families, cell, strip, reserve, may, effort, drip);
     }
 
     public PlacementParameters withEffort(Count newEffort) {
-        return new PlacementParameters(families, cell, strip, reserve, throwOnBeds, newEffort);
+        return new PlacementParameters(families, cell, strip, reserve, throwOnBeds, newEffort, drip);
+    }
+
+    public PlacementParameters withDrip(DripParameters newDrip) {
+        return new PlacementParameters(families, cell, strip, reserve, throwOnBeds, effort, newDrip);
     }
 }

@@ -25,14 +25,8 @@ public final class OpenGround {
 
     /** Outer lines and holes, the largest piece first; those of the surface itself if nothing lies over it. */
     public static double[][] rings(Region surface, List<Region> above) {
-        Geometry open = polygon(surface);
-        double whole = open.getArea();
-        for (Region other : above) {
-            Geometry cover = polygon(other);
-            if (cover.getEnvelopeInternal().intersects(open.getEnvelopeInternal())) {
-                open = OverlayNGRobust.overlay(open, cover, OverlayNG.DIFFERENCE);
-            }
-        }
+        Geometry open = of(surface, above);
+        double whole = surface.area().si();
         if (whole - open.getArea() < 1e-6 * whole) {
             return Rings.of(surface);
         }
@@ -52,6 +46,18 @@ public final class OpenGround {
             }
         }
         return rings.toArray(new double[0][]);
+    }
+
+    /** What is left of a surface where others are drawn over it: polygons, maybe none. */
+    static Geometry of(Region surface, List<Region> above) {
+        Geometry open = polygon(surface);
+        for (Region other : above) {
+            Geometry cover = polygon(other);
+            if (cover.getEnvelopeInternal().intersects(open.getEnvelopeInternal())) {
+                open = OverlayNGRobust.overlay(open, cover, OverlayNG.DIFFERENCE);
+            }
+        }
+        return open;
     }
 
     private static Polygon polygon(Region region) {
@@ -74,7 +80,7 @@ public final class OpenGround {
         return FACTORY.createLinearRing(coordinates);
     }
 
-    private static double[] flat(LinearRing ring) {
+    static double[] flat(LinearRing ring) {
         double[] flat = new double[2 * (ring.getNumPoints() - 1)];
         for (int i = 0; i < flat.length / 2; i++) {
             flat[2 * i] = ring.getCoordinateN(i).x;
