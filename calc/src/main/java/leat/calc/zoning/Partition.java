@@ -29,6 +29,9 @@ record Partition(List<HeadGroup> groups, ZonePlan plan) {
     /** What a further zone costs in metres of pipe: a valve, its place in the box, its wire. Common practice, no source. */
     private static final double ZONE_COST_M = 20;
 
+    /** What a zone costs that draws all that is safe, in metres of pipe: it wants thicker pipe; our choice, no source. */
+    private static final double LOAD_COST_M = 20;
+
     static Partition of(
             List<Head> heads,
             Manifold manifold,
@@ -48,7 +51,7 @@ record Partition(List<HeadGroup> groups, ZonePlan plan) {
                 manifold.at().xM(),
                 manifold.at().yM(),
                 new ZoneProblem.Limits(
-                        mostFlow.si(), (int) parameters.mostHeads().value(), ZONE_COST_M));
+                        mostFlow.si(), (int) parameters.mostHeads().value(), ZONE_COST_M, LOAD_COST_M));
         ZonePlan plan = ZoneSplit.solve(problem, parameters.seed(), parameters.effort(), progress::stopped);
         return new Partition(clockwise(groups(heads, flowM3PerS, plan, site), manifold.at(), heads), plan);
     }

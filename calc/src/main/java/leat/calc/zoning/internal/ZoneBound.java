@@ -52,6 +52,19 @@ final class ZoneBound {
     }
 
     /**
+     * What so many zones cost at least besides their pipe: equal shares of the flow cost least, and more zones cost more, since a
+     * zone costs no less than its load.
+     */
+    static double zonesM(ZoneProblem problem, int[] heads, int fewest) {
+        double flow = 0;
+        for (int head : heads) {
+            flow += problem.flowM3PerS[head];
+        }
+        double shares = flow / problem.capacityM3PerS;
+        return fewest * problem.zoneCostM + problem.loadCostM * shares * shares / fewest;
+    }
+
+    /**
      * Shortest tree over the manifold and all the heads in which at least {@code zones} pipes leave the manifold: the
      * zones' trees together are such a tree. Found by a rebate on pipes at the manifold, whose best value closes the gap
      * (spanning trees with a bound on one degree form a matroid intersection that Lagrange's bound describes exactly).

@@ -18,6 +18,7 @@ public final class ZoneProblem {
     final double capacityM3PerS;
     final int mostHeads;
     final double zoneCostM;
+    final double loadCostM;
 
     private ZoneProblem(double[] flowM3PerS, int[] kind, double[] lengthM, double[] bearingRad, Limits limits) {
         this.heads = flowM3PerS.length;
@@ -28,6 +29,7 @@ public final class ZoneProblem {
         this.capacityM3PerS = limits.capacityM3PerS * (1 + ROUNDING_SHARE);
         this.mostHeads = limits.mostHeads;
         this.zoneCostM = limits.zoneCostM;
+        this.loadCostM = limits.loadCostM;
     }
 
     /**
@@ -36,8 +38,10 @@ public final class ZoneProblem {
      * @param capacityM3PerS most flow; a head that alone draws more gets a zone of its own
      * @param mostHeads      at least 1
      * @param zoneCostM      what a further zone costs, in metres of pipe
+     * @param loadCostM      what a zone that draws all of the most flow costs besides, for the thickness of its pipes; one that draws a share of it, the
+     *                       square of the share; at most {@code zoneCostM}
      */
-    public record Limits(double capacityM3PerS, int mostHeads, double zoneCostM) {}
+    public record Limits(double capacityM3PerS, int mostHeads, double zoneCostM, double loadCostM) {}
 
     /** A problem over copies of the given arrays. {@code bearingRad} serves to find starts only. */
     public static ZoneProblem of(

@@ -62,7 +62,9 @@ public final class ZoneSplit {
     }
 
     private void giveOwnZone(int head) {
-        double alone = problem.zoneCostM + problem.lengthM(problem.manifold(), head);
+        double share = problem.flowM3PerS[head] / problem.capacityM3PerS;
+        double alone =
+                problem.zoneCostM + problem.loadCostM * share * share + problem.lengthM(problem.manifold(), head);
         zoneOf[head] = zones++;
         costM += alone;
         boundM += alone;
@@ -76,7 +78,7 @@ public final class ZoneSplit {
         Descent.improve(working, heads);
         take(working, heads);
         fewestZones += fewest;
-        boundM += fewest * problem.zoneCostM + ZoneBound.pipeLengthM(problem, heads, fewest);
+        boundM += ZoneBound.zonesM(problem, heads, fewest) + ZoneBound.pipeLengthM(problem, heads, fewest);
     }
 
     /** The best of all starts after a descent: fewest zones first, then least cost, then the earlier one. */

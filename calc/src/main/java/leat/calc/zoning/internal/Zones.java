@@ -157,7 +157,17 @@ final class Zones {
     }
 
     double costM() {
-        return problem.zoneCostM * usedCount() + pipeM();
+        return problem.zoneCostM * usedCount() + pipeM() + loadCostM();
+    }
+
+    /** What zones cost for being full: with the square of their share of the most flow, so that equal shares cost least. */
+    private double loadCostM() {
+        double sum = 0;
+        for (int zone = 0; zone < count; zone++) {
+            double share = flowM3PerS[zone] / problem.capacityM3PerS;
+            sum += share * share;
+        }
+        return problem.loadCostM * sum;
     }
 
     double pipeM() {

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 @Tag("law")
 class ZoneSplitLawTest {
 
-    private static final ZoneProblem.Limits LIMITS = new ZoneProblem.Limits(1.0, 4, 15);
+    private static final ZoneProblem.Limits LIMITS = new ZoneProblem.Limits(1.0, 4, 15, 10);
 
     @RepeatedTest(100)
     void sevenHeadsArePartedAsByTryingAllPartitions(RepetitionInfo turn) {
@@ -108,7 +108,7 @@ class ZoneSplitLawTest {
             if (!problem.fits(flow, heads.length) || kinds > 1) {
                 return Double.POSITIVE_INFINITY;
             }
-            sum += problem.zoneCostM + spanning(problem, heads);
+            sum += problem.zoneCostM + 10 * flow * flow + spanning(problem, heads);
         }
         return sum;
     }

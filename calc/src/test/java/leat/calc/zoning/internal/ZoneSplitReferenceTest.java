@@ -70,7 +70,7 @@ class ZoneSplitReferenceTest {
                 rows.stream().mapToDouble(r -> r[1]).toArray(),
                 30,
                 12,
-                new ZoneProblem.Limits(0.8e-3, 99, 20));
+                new ZoneProblem.Limits(0.8e-3, 99, 20, 0));
         ZonePlan plan = ZoneSplit.solve(problem, 1, 300_000, () -> false);
         assertEquals(8, plan.zones());
         assertEquals(8, plan.fewestZones());
@@ -115,7 +115,7 @@ class ZoneSplitReferenceTest {
                 new int[sizes.length],
                 new double[places * places],
                 new double[sizes.length],
-                new ZoneProblem.Limits(capacity, sizes.length, 1));
+                new ZoneProblem.Limits(capacity, sizes.length, 1, 0));
         return ZoneSplit.solve(problem, 1, EFFORT, () -> false);
     }
 
