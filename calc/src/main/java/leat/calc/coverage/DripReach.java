@@ -57,8 +57,8 @@ final class DripReach {
         }
         List<Finding> findings = new ArrayList<>();
         Rule dry = site.rules().get("coverage.dry");
-        Count watering =
-                Count.of((int) heads.stream().filter(head -> lies(head, surface)).count());
+        Count watering = Count.of(
+                (int) heads.stream().filter(head -> lies(head, surface)).count());
         if (!dry.isKeptBy(watering)) {
             // Before the first head is placed the plan is not wrong but unfinished.
             Severity severity = heads.isEmpty() ? Severity.NOTE : dry.severity();
@@ -66,7 +66,10 @@ final class DripReach {
             findings.add(new Finding(dry, severity, Subject.of(surface.id()), watering, dry.limit(), advice));
         } else {
             findings.add(Finding.of(
-                    wetted, Subject.of(surface.id()), reached, "lay more rows of drip line, or lay them through all of it"));
+                    wetted,
+                    Subject.of(surface.id()),
+                    reached,
+                    "lay more rows of drip line, or lay them through all of it"));
         }
         return findings;
     }
@@ -106,7 +109,8 @@ final class DripReach {
             return isNear(line.path().points(), spot, lineReachM);
         }
         if (head instanceof Bubbler bubbler) {
-            double radiusM = site.catalog().head(bubbler.family()).jet().radius().metres();
+            double radiusM =
+                    site.catalog().head(bubbler.family()).jet().radius().metres();
             return bubbler.at().distanceM(spot) <= radiusM;
         }
         return head.sector().filter(sector -> sector.contains(spot)).isPresent();

@@ -31,8 +31,7 @@ public record DripParameters(String family, Optional<Length> rows, Length edge, 
     }
 
     public static DripParameters defaults() {
-        return new DripParameters(
-                "dripline-2_3-0_3", Optional.empty(), Length.metres(0.1), Flow.litresPerMinute(9.5));
+        return new DripParameters("dripline-2_3-0_3", Optional.empty(), Length.metres(0.1), Flow.litresPerMinute(9.5));
     }
 
     public DripParameters withFamily(String key) {

@@ -23,7 +23,12 @@ import leat.model.quantity.Ratio;
  * @param drip        the drip lines of beds that are watered by drip
  */
 public record PlacementParameters(
-        List<String> families, Length cell, Length strip, Ratio reserve, boolean throwOnBeds, Count effort,
+        List<String> families,
+        Length cell,
+        Length strip,
+        Ratio reserve,
+        boolean throwOnBeds,
+        Count effort,
         DripParameters drip) {
 
     public PlacementParameters {

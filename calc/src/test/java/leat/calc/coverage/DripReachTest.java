@@ -24,7 +24,9 @@ class DripReachTest {
     private static List<Finding> findings(Part... more) {
         Yard yard = yard("beds")
                 .units(METRIC)
-                .with(bed("herbs", rectangle(at(0, 0), metres(4), metres(2))).soil("loam").watering(DRIP))
+                .with(bed("herbs", rectangle(at(0, 0), metres(4), metres(2)))
+                        .soil("loam")
+                        .watering(DRIP))
                 .with(more);
         return Coverage.run(TABLES.siteOf(yard), CoverageParameters.defaults(), Progress.NONE).findings().stream()
                 .filter(finding -> finding.rule().id().startsWith("coverage.d"))
@@ -58,7 +60,8 @@ class DripReachTest {
         Finding finding = findings(line(1, 3)).get(0);
         assertEquals("coverage.drip", finding.rule().id());
         assertEquals(Severity.CAUTION, finding.severity());
-        assertEquals((2 * 0.45 + Math.PI * 0.225 * 0.225) / 8, finding.measured().si(), 0.02); // cells of 0.1 m
+        assertEquals(
+                (2 * 0.45 + Math.PI * 0.225 * 0.225) / 8, finding.measured().si(), 0.02); // cells of 0.1 m
     }
 
     @Test

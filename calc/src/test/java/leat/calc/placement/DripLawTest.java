@@ -94,7 +94,8 @@ class DripLawTest {
                 laid.lines().stream().mapToDouble(line -> line.path().lengthM()).sum();
 
         double ratio = lengthM / (areaM2 / laid.rowsM);
-        assertTrue(ratio > 1 && ratio < 1.75, "tube is " + ratio + " of area over distance"); // most for small round beds
+        assertTrue(
+                ratio > 1 && ratio < 1.75, "tube is " + ratio + " of area over distance"); // most for small round beds
     }
 
     @RepeatedTest(5)
@@ -106,7 +107,9 @@ class DripLawTest {
         for (DripLine line : laid.lines()) {
             double flowM3PerS =
                     TABLES.catalog().head(line.family()).referenceFlow(line).si();
-            assertTrue(flowM3PerS <= DripParameters.defaults().mostFlow().si(), line.id().name());
+            assertTrue(
+                    flowM3PerS <= DripParameters.defaults().mostFlow().si(),
+                    line.id().name());
         }
     }
 

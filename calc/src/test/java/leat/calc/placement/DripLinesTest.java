@@ -34,8 +34,7 @@ class DripLinesTest {
     }
 
     private static Proposal laid(Yard yard, DripParameters drip) {
-        return Placement.run(
-                TABLES.siteOf(yard), PlacementParameters.defaults().withDrip(drip), Progress.NONE);
+        return Placement.run(TABLES.siteOf(yard), PlacementParameters.defaults().withDrip(drip), Progress.NONE);
     }
 
     private static List<DripLine> lines(Yard yard) {
@@ -98,7 +97,9 @@ class DripLinesTest {
 
     @Test
     void placesAreTenthsOfAFootOrFiveCentimetres() {
-        Yard us = yard("beds").units(US).with(bed("herbs", circle(at(7, 7), feet(6))).watering(DRIP));
+        Yard us = yard("beds")
+                .units(US)
+                .with(bed("herbs", circle(at(7, 7), feet(6))).watering(DRIP));
         lines(us).forEach(line -> line.path().points().forEach(point -> assertOn(point, 0.03048)));
         Yard metric = metric(bed("herbs", circle(at(2, 2), metres(1.9))).watering(DRIP));
         lines(metric).forEach(line -> line.path().points().forEach(point -> assertOn(point, 0.05)));
@@ -165,7 +166,8 @@ class DripLinesTest {
     @Test
     void aBedTooNarrowIsSaidSo() {
         Proposal proposal = laid(
-                metric(bed("crack", rectangle(at(0, 0), metres(3), metres(0.09))).watering(DRIP)),
+                metric(bed("crack", rectangle(at(0, 0), metres(3), metres(0.09)))
+                        .watering(DRIP)),
                 DripParameters.defaults());
         assertEquals(Status.PARTIAL, proposal.status());
         assertEquals(

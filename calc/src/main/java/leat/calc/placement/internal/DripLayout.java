@@ -70,8 +70,7 @@ public final class DripLayout {
         for (double[] ring : turned(within)) {
             edge.add(new EdgeRing(edge.size(), ring));
         }
-        List<DripRow> rows =
-                RowLevels.of(turned(open), demand.spacingM, edgeM).rows(edge, LEAST_ROW_M);
+        List<DripRow> rows = RowLevels.of(turned(open), demand.spacingM, edgeM).rows(edge, LEAST_ROW_M);
         PreparedGeometry bounds = PreparedGeometryFactory.prepare(inset(open, edgeM - ROUNDING_M));
         List<double[]> lines = new ArrayList<>();
         for (Serpentine.Chain chain : Serpentine.of(edge, rows, demand.spacingM)) {

@@ -87,7 +87,8 @@ final class DripPath {
             if (direction * joinedM <= 0) {
                 double cornerM = cornerWayM(end, direction, joinedM != 0);
                 RowEnd corner = corner(end, cornerM);
-                double outM = outward(end) * (corner.uM() - chain.ends().get(end).uM());
+                double outM =
+                        outward(end) * (corner.uM() - chain.ends().get(end).uM());
                 if (outM > leastM) {
                     leastM = outM;
                     wayM = cornerM;
@@ -114,7 +115,8 @@ final class DripPath {
         RowEnd before = at;
         for (RowEnd place : places) {
             double riseM = Math.abs(place.vM() - at.vM());
-            RowEnd reached = riseM <= row.halfM() ? place : between(ring, before, place, at.vM(), row.halfM(), direction);
+            RowEnd reached =
+                    riseM <= row.halfM() ? place : between(ring, before, place, at.vM(), row.halfM(), direction);
             double outM = outward(end) * (reached.uM() - at.uM());
             if (outM > bestOutM && (!mustBePulled || inside.test(pulled(end), reached))) {
                 bestOutM = outM;
@@ -131,8 +133,7 @@ final class DripPath {
     }
 
     /** Where the edge comes to be that far from the level of a row. */
-    private static RowEnd between(
-            EdgeRing ring, RowEnd near, RowEnd far, double levelM, double halfM, int direction) {
+    private static RowEnd between(EdgeRing ring, RowEnd near, RowEnd far, double levelM, double halfM, int direction) {
         double nearM = Math.abs(near.vM() - levelM);
         double farM = Math.abs(far.vM() - levelM);
         double share = (halfM - nearM) / (farM - nearM);

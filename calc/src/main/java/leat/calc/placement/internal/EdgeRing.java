@@ -65,8 +65,7 @@ final class EdgeRing {
         }
         double sideM = stationM[i + 1] - stationM[i];
         double share = sideM == 0 ? 0 : (atM - stationM[i]) / sideM;
-        return new RowEnd(
-                number, atM, uM(i) + share * (uM(i + 1) - uM(i)), vM(i) + share * (vM(i + 1) - vM(i)));
+        return new RowEnd(number, atM, uM(i) + share * (uM(i + 1) - uM(i)), vM(i) + share * (vM(i + 1) - vM(i)));
     }
 
     /** Corners met on a way along the line, in the order of walking, without its ends. A way of less than 0 goes backward. */

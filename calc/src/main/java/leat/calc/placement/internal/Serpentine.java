@@ -131,7 +131,8 @@ final class Serpentine {
     /** Whether no row ends on the way: a line along the edge would run across it. */
     private boolean isFree(RowEnd from, double wayM) {
         EdgeRing ring = edge.get(from.ring());
-        return rows.stream().noneMatch(row -> isPassed(row.left(), from, wayM, ring) || isPassed(row.right(), from, wayM, ring));
+        return rows.stream()
+                .noneMatch(row -> isPassed(row.left(), from, wayM, ring) || isPassed(row.right(), from, wayM, ring));
     }
 
     private static boolean isPassed(RowEnd end, RowEnd from, double wayM, EdgeRing ring) {
