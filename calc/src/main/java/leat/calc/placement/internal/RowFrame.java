@@ -23,9 +23,10 @@ record RowFrame(double cos, double sin) {
         double eastM = Double.NEGATIVE_INFINITY;
         double southM = Double.POSITIVE_INFINITY;
         double northM = Double.NEGATIVE_INFINITY;
-        for (int i = 0, before = ringM.length - 2; i < ringM.length; before = i, i += 2) {
-            double xM = ringM[i] - ringM[before];
-            double yM = ringM[i + 1] - ringM[before + 1];
+        for (int i = 0; i < ringM.length; i += 2) {
+            int next = (i + 2) % ringM.length;
+            double xM = ringM[next] - ringM[i];
+            double yM = ringM[next + 1] - ringM[i + 1];
             double sideM = Math.hypot(xM, yM);
             if (sideM > longestM + SAME_M) {
                 longestM = sideM;
