@@ -178,7 +178,7 @@ final class PowerPainter {
                         lines,
                         board.x(at),
                         board.y(at),
-                        PowerSymbols.HALF_MM + 0.5,
+                        PowerSymbols.HALF_MM + 0.9,
                         Callouts.DEVICES,
                         Lettering.small());
     }
