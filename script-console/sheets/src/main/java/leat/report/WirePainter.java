@@ -12,6 +12,7 @@ import leat.draw.PenPath;
 import leat.draw.Style;
 import leat.model.id.Id;
 import leat.model.power.Cable;
+import leat.model.power.CodeFamily;
 import leat.model.power.Conduit;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
@@ -29,11 +30,14 @@ final class WirePainter {
 
     private final Board board;
     private final PowerSystem power;
+    private final String sizeUnit;
     private final SortedMap<String, double[]> drawn;
 
-    WirePainter(Board board, PowerSystem power) {
+    /** @param code whose sizes conductors have */
+    WirePainter(Board board, PowerSystem power, CodeFamily code) {
         this.board = board;
         this.power = power;
+        this.sizeUnit = WireStyle.sizeUnit(code);
         drawn = new TreeMap<>();
         List<Lanes.Line> lines = lines();
         SortedMap<String, double[]> lanes = Lanes.of(lines, SPACING_MM);
@@ -174,15 +178,15 @@ final class WirePainter {
         }
     }
 
-    private static String cableWords(Cable cable) {
+    private String cableWords(Cable cable) {
         String what = cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires";
-        return what + cable.conductor().map(size -> ", " + size).orElse("");
+        return what + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse("");
     }
 
     private String title(Cable cable, WireStyle style, PhaseStyle phase) {
         return cable.id() + ": " + style.label() + " from " + Words.named(cable.from()) + " to "
                 + Words.named(cable.to())
-                + cable.conductor().map(size -> ", size " + size).orElse(", size to be chosen") + ", "
+                + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse(", size to be chosen") + ", "
                 + board.show(cable.route().length()) + phase.words() + board.computed(cable.id());
     }
 
