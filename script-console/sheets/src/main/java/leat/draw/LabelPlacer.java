@@ -91,6 +91,11 @@ public final class LabelPlacer {
         return this;
     }
 
+    /** Whether nothing was declared taken here. */
+    public boolean isFree(Box box) {
+        return field.contains(box) && taken.stream().noneMatch(box::overlaps);
+    }
+
     /** Labels rather stay off this line. */
     public LabelPlacer avoid(double x1, double y1, double x2, double y2) {
         lines.add(new Segment(x1, y1, x2, y2));

@@ -2,8 +2,6 @@ package leat.draw;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Map;
-import java.util.TreeMap;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -20,7 +18,6 @@ public final class SvgWriter {
 
     private final XMLStreamWriter xml;
     private final String prefix;
-    private final Map<String, String> hatchIds = new TreeMap<>();
 
     private SvgWriter(XMLStreamWriter xml, String prefix) {
         this.xml = xml;
@@ -69,7 +66,6 @@ public final class SvgWriter {
         if (!drawing.description().isEmpty()) {
             element("desc", drawing.description(), null);
         }
-        writeHatches(drawing);
         for (Mark mark : drawing.marks()) {
             write(mark);
         }
@@ -107,29 +103,45 @@ public final class SvgWriter {
     }
 
     private void write(Mark.Shape shape) throws XMLStreamException {
-        String data = data(shape.path());
         Style style = shape.style();
         Hatch hatch = style.hatch();
         if (hatch == null) {
-            path(data, style, fillOf(style.fill()), style.line());
+            path(data(shape.path()), style, style.fill(), style.line());
         } else {
             if (style.fill() != null) {
-                path(data, style, fillOf(style.fill()), null);
+                path(data(shape.path()), style, style.fill(), null);
             }
-            path(data, style.withFillOpacity(1), "url(#" + hatchIds.get(key(hatch)) + ")", style.line());
+            hatch(shape.path(), hatch);
+            if (style.line() != null) {
+                path(data(shape.path()), style, null, style.line());
+            }
         }
     }
 
-    private static String fillOf(@Nullable Colour fill) {
-        return fill == null ? "none" : fill.hex();
+    private void hatch(PenPath outline, Hatch hatch) throws XMLStreamException {
+        PenPath.Builder strokes = HatchLines.within(outline, hatch);
+        if (strokes.isEmpty()) {
+            return;
+        }
+        line();
+        xml.writeEmptyElement("path");
+        attribute("d", data(strokes.build()));
+        attribute("fill", "none");
+        attribute("stroke", hatch.colour().hex());
+        attribute("stroke-width", Numbers.mm(HatchLines.strokeMm(hatch)));
+        if (hatch.pattern() == Hatch.Pattern.DOTS) {
+            attribute("stroke-linecap", "round");
+            attribute("stroke-dasharray", "0 " + Numbers.mm(hatch.spacingMm()));
+        }
     }
 
-    private void path(String data, Style style, String fill, @Nullable Colour stroke) throws XMLStreamException {
+    private void path(String data, Style style, @Nullable Colour fill, @Nullable Colour stroke)
+            throws XMLStreamException {
         line();
         xml.writeEmptyElement("path");
         attribute("d", data);
-        attribute("fill", fill);
-        if (style.fillOpacity() < 1 && !"none".equals(fill)) {
+        attribute("fill", fill == null ? "none" : fill.hex());
+        if (style.fillOpacity() < 1 && fill != null) {
             attribute("fill-opacity", Numbers.decimal(style.fillOpacity(), 2));
         }
         if (stroke != null) {
@@ -207,55 +219,6 @@ public final class SvgWriter {
             }
         });
         return data.toString();
-    }
-
-    /** One pattern for each kind of hatch in the drawing, numbered in the order of first use. */
-    private void writeHatches(Drawing drawing) throws XMLStreamException {
-        boolean open = false;
-        for (Mark mark : drawing.marks()) {
-            if (mark instanceof Mark.Shape shape && shape.style().hatch() != null) {
-                Hatch hatch = shape.style().hatch();
-                if (hatch != null && !hatchIds.containsKey(key(hatch))) {
-                    if (!open) {
-                        line();
-                        xml.writeStartElement("defs");
-                        open = true;
-                    }
-                    String id = prefix + "hatch-" + (hatchIds.size() + 1);
-                    hatchIds.put(key(hatch), id);
-                    pattern(hatch, id);
-                }
-            }
-        }
-        if (open) {
-            xml.writeEndElement();
-        }
-    }
-
-    private static String key(Hatch hatch) {
-        return hatch.toString();
-    }
-
-    private void pattern(Hatch hatch, String id) throws XMLStreamException {
-        String spacing = Numbers.mm(hatch.spacingMm());
-        line();
-        xml.writeStartElement("pattern");
-        attribute("id", id);
-        attribute("patternUnits", "userSpaceOnUse");
-        attribute("width", spacing);
-        attribute("height", spacing);
-        if (hatch.angleDegrees() != 0) {
-            attribute("patternTransform", "rotate(" + Numbers.decimal(-hatch.angleDegrees(), 2) + ")");
-        }
-        xml.writeEmptyElement("path");
-        attribute("d", HatchTile.data(hatch));
-        attribute("fill", "none");
-        attribute("stroke", hatch.colour().hex());
-        attribute("stroke-width", Numbers.mm(HatchTile.strokeMm(hatch)));
-        if (hatch.pattern() == Hatch.Pattern.DOTS) {
-            attribute("stroke-linecap", "round");
-        }
-        xml.writeEndElement();
     }
 
     private void element(String name, String text, @Nullable String id) throws XMLStreamException {

@@ -89,7 +89,7 @@ final class BudgetSheet {
         for (Phase phase : Phase.values()) {
             int row = SUMS_ROW + 1 + phase.ordinal();
             int name = row + 1;
-            sheet.value(row, 0, MaterialTables.when(phase));
+            sheet.value(row, 0, Words.when(phase));
             String labour = MaterialKind.LABOUR.label();
             sheet.formula(
                     row,
@@ -141,7 +141,7 @@ final class BudgetSheet {
     private void line(int row, BudgetLine line) {
         MaterialLine material = line.material();
         PriceUnit unit = line.purchase().map(one -> one.price().unit()).orElse(usual(material));
-        sheet.value(row, 0, MaterialTables.when(material.phase()));
+        sheet.value(row, 0, Words.when(material.phase()));
         sheet.value(row, 1, material.kind().label());
         sheet.value(row, 2, material.key());
         sheet.value(row, 3, BigDecimal.valueOf(needed(material, unit)));

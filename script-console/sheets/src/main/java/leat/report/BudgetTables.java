@@ -39,7 +39,7 @@ final class BudgetTables {
         for (BudgetLine line : budget.lines()) {
             MaterialLine material = line.material();
             List<Cell> row = new ArrayList<>(List.of(
-                    Cell.text(MaterialTables.when(material.phase())),
+                    Cell.when(material.phase()),
                     Cell.text(material.kind().label()),
                     Cell.text(material.key()),
                     Cell.figure(material.quantity(), units),
@@ -72,7 +72,7 @@ final class BudgetTables {
                 List.of("when", "goods", "labour", "tax", "contingency", "total", "currency", "without a price");
         List<List<Cell>> rows = new ArrayList<>();
         for (Map.Entry<Phase, BudgetSum> phase : budget.byPhase().entrySet()) {
-            rows.add(sum(MaterialTables.when(phase.getKey()), phase.getValue()));
+            rows.add(sum(Words.when(phase.getKey()), phase.getValue()));
         }
         if (budget.byPhase().size() > 1) {
             budget.total().ifPresent(total -> rows.add(sum("in all", total)));

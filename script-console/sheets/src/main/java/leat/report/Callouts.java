@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import leat.draw.Box;
 import leat.draw.Canvas;
+import leat.draw.Colour;
 import leat.draw.LabelPlacer;
 import leat.draw.LabelPlacer.Label;
 import leat.draw.LabelPlacer.Placed;
@@ -49,7 +50,11 @@ final class Callouts {
         }
     }
 
+    /** A line that is broken by letters. */
+    private record Lettered(String layer, String letter, Colour colour, double[] xy) {}
+
     private final LabelPlacer placer;
+    private final List<Lettered> lines = new ArrayList<>();
     private final SortedMap<String, Words> words = new TreeMap<>();
     private final List<Label> labels = new ArrayList<>();
 
@@ -66,6 +71,12 @@ final class Callouts {
         for (int i = 0; i + 3 < xy.length; i += 2) {
             placer.avoid(xy[i], xy[i + 1], xy[i + 2], xy[i + 3]);
         }
+    }
+
+    /** Asks for letters on a line, and keeps labels off it where possible. */
+    void letters(String layer, String letter, Colour colour, double[] xy) {
+        lines.add(new Lettered(layer, letter, colour, xy.clone()));
+        avoid(xy);
     }
 
     /**
@@ -111,9 +122,17 @@ final class Callouts {
      * @return keys of labels for which there was no room
      */
     List<String> draw(Canvas canvas, List<String> layers) {
+        // Letters first: they must stand on their lines, labels can stand aside.
+        List<List<double[]>> letters = lines.stream().map(this::room).toList();
         Placement placement = placer.place(labels);
         for (String layer : layers) {
             canvas.beginLayer(layer + "-text", "Lettering of " + layer);
+            for (int i = 0; i < lines.size(); i++) {
+                Lettered line = lines.get(i);
+                if (line.layer().equals(layer)) {
+                    letters.get(i).forEach(at -> LetteredLine.letter(canvas, at[0], at[1], line.letter(), line.colour()));
+                }
+            }
             for (Placed placed : placement.placed()) {
                 Words text = words.get(placed.label().id());
                 if (text != null && text.layer().equals(layer)) {
@@ -123,6 +142,17 @@ final class Callouts {
             canvas.endLayer();
         }
         return placement.withoutRoom().stream().map(Label::id).toList();
+    }
+
+    private List<double[]> room(Lettered line) {
+        return LetteredLine.places(line.xy(), at -> {
+            Box room = LetteredLine.room(at[0], at[1], line.letter());
+            boolean free = placer.isFree(room);
+            if (free) {
+                placer.take(room);
+            }
+            return free;
+        });
     }
 
     private static void draw(Canvas canvas, Placed placed, Words text) {

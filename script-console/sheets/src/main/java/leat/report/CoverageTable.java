@@ -23,7 +23,7 @@ final class CoverageTable {
         List<List<Cell>> rows = new ArrayList<>();
         for (SurfaceCoverage surface : coverage.surfaces().values()) {
             rows.add(List.of(
-                    Cell.text(surface.surface().name()),
+                    Cell.name(surface.surface()),
                     Cell.figure(surface.wanted(), units),
                     Cell.figure(surface.reachedAsWanted(), units),
                     Cell.figure(surface.lowQuarter(), units),

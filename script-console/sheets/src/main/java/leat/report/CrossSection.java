@@ -3,7 +3,6 @@ package leat.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import leat.calc.digging.LaidDepth;
 import leat.calc.digging.LaidKind;
 import leat.calc.digging.TrenchDig;
@@ -26,14 +25,18 @@ final class CrossSection {
 
     private static final double DIMENSION_MM = 16;
 
-    /** For names and covers beside the trench. */
-    private static final double NAMES_MM = 50;
+    /** Longer names are cut. */
+    private static final double MOST_NAMES_MM = 75;
+
+    /** From the letter of a section to the names of its trenches. */
+    private static final double LETTER_MM = 9;
 
     private static final double TITLE_MM = 13;
     private static final double FOOT_MM = 8;
     private static final double EARTH_MM = 4;
     private static final double LABELS_MM = 5;
     private static final Lettering SMALL = Lettering.small();
+    private static final Style GROUND = Style.line(LineWidth.W050, Palette.BLACK);
     private static final Style THIN = Style.line(LineWidth.W018, Palette.BLACK);
 
     private final Canvas canvas;
@@ -49,38 +52,61 @@ final class CrossSection {
     }
 
     /** Room that one takes. */
-    static double widthMm(TrenchKind kind, Scale scale) {
-        return DIMENSION_MM + scale.mm(kind.example().width().metres()) + EARTH_MM + LABELS_MM + NAMES_MM;
+    static double widthMm(TrenchKind kind, Scale scale, UnitSystem units) {
+        return DIMENSION_MM + scale.mm(kind.example().width().metres()) + EARTH_MM + LABELS_MM + namesMm(kind, units);
     }
 
-    static double heightMm(TrenchKind kind, Scale scale) {
+    static double heightMm(TrenchKind kind, Scale scale, UnitSystem units) {
         TrenchDig dig = kind.example();
-        double earthMm = TITLE_MM + scale.mm(dig.depth().metres()) + EARTH_MM + FOOT_MM;
-        double namesMm = TITLE_MM
-                + dig.laid().stream()
-                        .mapToDouble(laid -> scale.mm(laid.cover().metres()))
-                        .min()
-                        .orElse(0)
-                + dig.laid().size() * SMALL.leadingMm()
-                + SMALL.leadingMm();
-        return Math.max(earthMm, namesMm);
+        double earthMm = scale.mm(dig.depth().metres()) + EARTH_MM + FOOT_MM;
+        double coverMm = dig.laid().stream()
+                .mapToDouble(laid -> scale.mm(laid.cover().metres()))
+                .min()
+                .orElse(0);
+        return titleMm(kind, scale, units) + Math.max(earthMm, coverMm + (dig.laid().size() + 1) * SMALL.leadingMm());
+    }
+
+    /** For names and covers beside the trench. */
+    private static double namesMm(TrenchKind kind, UnitSystem units) {
+        return Math.min(
+                MOST_NAMES_MM,
+                kind.example().laid().stream()
+                        .mapToDouble(laid -> SMALL.widthMm(label(laid, units, isNamed(kind))))
+                        .max()
+                        .orElse(0));
+    }
+
+    /** Things are called by their names if there is but one trench of the kind. */
+    private static boolean isNamed(TrenchKind kind) {
+        return kind.trenches().size() == 1;
+    }
+
+    private static double titleMm(TrenchKind kind, Scale scale, UnitSystem units) {
+        return TITLE_MM + (title(kind, scale, units).size() - 1) * SMALL.leadingMm();
+    }
+
+    private static List<String> title(TrenchKind kind, Scale scale, UnitSystem units) {
+        String names = Words.runs(
+                kind.trenches().stream().map(TrenchPainter::shortName).toList());
+        return TextBlock.wrap(names, widthMm(kind, scale, units) - LETTER_MM, SMALL);
     }
 
     /** Draws it with its upper left corner at (x, y). */
     void draw(TrenchKind kind, double x, double y) {
         TrenchDig dig = kind.example();
+        List<String> title = title(kind, scale, units);
         canvas.text(x, y + 3.5, kind.letter(), Lettering.of(3.5).inBold());
-        String names = kind.trenches().stream().map(TrenchPainter::shortName).collect(Collectors.joining(", "));
-        canvas.text(x + 9, y + 3.5, TextBlock.cut(names, widthMm(kind, scale) - 14, SMALL), SMALL);
+        for (int i = 0; i < title.size(); i++) {
+            canvas.text(x + LETTER_MM, y + 3.5 + i * SMALL.leadingMm(), title.get(i), SMALL);
+        }
         double left = x + DIMENSION_MM;
         double right = left + scale.mm(dig.width().metres());
-        double grade = y + TITLE_MM;
+        double grade = y + titleMm(kind, scale, units);
         double bottom = grade + scale.mm(dig.depth().metres());
-        canvas.beginItem("trench section " + kind.letter(), names);
+        canvas.beginItem("trench section " + kind.letter(), String.join(" ", title));
         earth(left, right, grade, bottom);
         List<double[]> places = things(dig, left, right, grade);
-        double labels = right + EARTH_MM + LABELS_MM;
-        name(dig, places, labels, NAMES_MM, kind.trenches().size() == 1);
+        name(dig, places, right + EARTH_MM + LABELS_MM, isNamed(kind));
         canvas.endItem();
         depth(dig.depth(), left, grade, bottom);
         width(dig.width(), left, right, bottom + EARTH_MM);
@@ -89,45 +115,25 @@ final class CrossSection {
     private void earth(double left, double right, double grade, double bottom) {
         Hatch hatch = new Hatch(Hatch.Pattern.LINES, 1.6, 45, LineWidth.W013, Palette.GREY);
         double outer = EARTH_MM;
-        PenPath around = PenPath.polygon(
-                left - outer,
-                grade,
-                left,
-                grade,
-                left,
-                bottom,
-                right,
-                bottom,
-                right,
-                grade,
-                right + outer,
-                grade,
-                right + outer,
-                bottom + outer,
-                left - outer,
-                bottom + outer);
-        canvas.shape(around, Style.hatch(hatch));
-        canvas.shape(
-                PenPath.polyline(
-                        left - outer,
-                        grade,
-                        left,
-                        grade,
-                        left,
-                        bottom,
-                        right,
-                        bottom,
-                        right,
-                        grade,
-                        right + outer,
-                        grade),
-                Style.line(LineWidth.W050, Palette.BLACK));
+        PenPath.Builder around = ground(left, right, grade, bottom)
+                .lineTo(right + outer, bottom + outer)
+                .lineTo(left - outer, bottom + outer)
+                .close();
+        canvas.shape(around.build(), Style.hatch(hatch));
+        canvas.shape(ground(left, right, grade, bottom).build(), GROUND);
         legend.add("1", "earth that stays; heavy line: finished grade and sides of the trench", (c, box) -> {
             c.shape(PenPath.box(box), Style.hatch(hatch));
-            c.shape(
-                    PenPath.line(box.left(), box.top(), box.right(), box.top()),
-                    Style.line(LineWidth.W050, Palette.BLACK));
+            c.shape(PenPath.line(box.left(), box.top(), box.right(), box.top()), GROUND);
         });
+    }
+
+    /** Along the grade, down into the trench and out of it again. */
+    private static PenPath.Builder ground(double left, double right, double grade, double bottom) {
+        return PenPath.builder()
+                .polyline(left - EARTH_MM, grade, left, grade, left, bottom)
+                .lineTo(right, bottom)
+                .lineTo(right, grade)
+                .lineTo(right + EARTH_MM, grade);
     }
 
     /** Each layer spread over the width, in the order of laying; answers the middle of each thing. */
@@ -189,8 +195,8 @@ final class CrossSection {
         };
     }
 
-    /** From the top downwards, no two on one line; by name if there is but one trench of the kind. */
-    private void name(TrenchDig dig, List<double[]> places, double x, double widthMm, boolean named) {
+    /** From the top downwards, no two on one line. */
+    private void name(TrenchDig dig, List<double[]> places, double x, boolean named) {
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             order.add(i);
@@ -206,11 +212,11 @@ final class CrossSection {
             double y = Math.max(at[1], least);
             least = y + SMALL.leadingMm();
             canvas.shape(PenPath.line(at[0], at[1], x - 0.6, y), Style.line(LineWidth.W013, Palette.DARK_GREY));
-            canvas.text(x, y + SMALL.capitalMm() / 2, TextBlock.cut(label(laid, named), widthMm, SMALL), SMALL);
+            canvas.text(x, y + SMALL.capitalMm() / 2, TextBlock.cut(label(laid, units, named), MOST_NAMES_MM, SMALL), SMALL);
         }
     }
 
-    private String label(LaidDepth laid, boolean named) {
+    private static String label(LaidDepth laid, UnitSystem units, boolean named) {
         return letter(laid.kind()) + ", cover " + Words.small(laid.cover(), units)
                 + (named ? ": " + laid.id().name() : "");
     }

@@ -2,7 +2,6 @@ package leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import leat.draw.Box;
 import leat.draw.Canvas;
 import leat.draw.Drawing;
@@ -23,8 +22,9 @@ final class CrossSectionSheet {
 
     static final String TITLE = "Trench sections";
 
-    /** How many of the sheets, from the smallest on, are handy. */
-    private static final int HANDY = 2;
+    private static final List<Scale> US =
+            List.of(new Scale(12, "1\" = 1'-0\""), new Scale(16, "3/4\" = 1'-0\""), new Scale(24, "1/2\" = 1'-0\""));
+    private static final List<Scale> METRIC = List.of(new Scale(10, "1:10"), new Scale(20, "1:20"));
 
     private static final double PAD_MM = 5;
     private static final double GAP_MM = 6;
@@ -39,28 +39,24 @@ final class CrossSectionSheet {
         this.scale = scale;
     }
 
-    /** On a sheet that one unrolls on the grass if all find room at the larger scale, or else at the smaller one. */
+    /** On the smallest sheet that has room for all, and there at the largest scale. */
     static Drawing draw(Yard yard, List<TrenchKind> kinds, String number) {
         boolean us = yard.units() == UnitSystem.US;
         List<Paper> papers = us ? Paper.ANSI : Paper.ISO;
-        Scale large = us ? new Scale(12, "1\" = 1'-0\"") : new Scale(10, "1:10");
-        Scale small = us ? new Scale(24, "1/2\" = 1'-0\"") : new Scale(20, "1:20");
-        return new CrossSectionSheet(yard, kinds, large)
-                .drawOn(papers.subList(0, HANDY), number)
-                .or(() -> new CrossSectionSheet(yard, kinds, small).drawOn(papers, number))
-                .orElseGet(() -> {
-                    CrossSectionSheet crowded = new CrossSectionSheet(yard, kinds, small);
-                    return crowded.drawOn(crowded.fit(papers.get(papers.size() - 1)), number);
-                });
-    }
-
-    /** On the first of the sheets that has room for all; empty if none has. */
-    private Optional<Drawing> drawOn(List<Paper> papers, String number) {
-        return papers.stream()
-                .map(this::fit)
-                .filter(fit -> places(fit.field()).size() == kinds.size())
-                .findFirst()
-                .map(fit -> drawOn(fit, number));
+        List<CrossSectionSheet> sheets = (us ? US : METRIC)
+                .stream()
+                        .map(scale -> new CrossSectionSheet(yard, kinds, scale))
+                        .toList();
+        for (Paper paper : papers) {
+            for (CrossSectionSheet sheet : sheets) {
+                SheetFit fit = sheet.fit(paper);
+                if (sheet.places(fit.field()).size() == kinds.size()) {
+                    return sheet.drawOn(fit, number);
+                }
+            }
+        }
+        CrossSectionSheet crowded = sheets.get(sheets.size() - 1);
+        return crowded.drawOn(crowded.fit(papers.get(papers.size() - 1)), number);
     }
 
     private SheetFit fit(Paper paper) {
@@ -77,8 +73,8 @@ final class CrossSectionSheet {
         double y = field.top() + PAD_MM;
         double rowMm = 0;
         for (TrenchKind kind : kinds) {
-            double widthMm = CrossSection.widthMm(kind, scale);
-            double heightMm = CrossSection.heightMm(kind, scale);
+            double widthMm = CrossSection.widthMm(kind, scale, yard.units());
+            double heightMm = CrossSection.heightMm(kind, scale, yard.units());
             if (x + widthMm > field.right() && x > field.left() + PAD_MM) {
                 x = field.left() + PAD_MM;
                 y += rowMm + GAP_MM;

@@ -34,10 +34,10 @@ final class DiggingTable {
         List<List<Cell>> rows = new ArrayList<>();
         for (TrenchDig dig : digging.trenches().values()) {
             rows.add(List.of(
-                    Cell.text(dig.id().name()),
+                    Cell.name(dig.id()),
                     Cell.figure(dig.onGround(), units),
-                    new Cell(Words.smallNumber(dig.width(), units), true),
-                    new Cell(Words.smallNumber(dig.depth(), units), true),
+                    Cell.small(dig.width(), units),
+                    Cell.small(dig.depth(), units),
                     Cell.text(laid(dig)),
                     Cell.text(covers(dig, units)),
                     Cell.text(dig.byHand() ? "by hand" : "by hand or machine"),
@@ -46,7 +46,7 @@ final class DiggingTable {
                     Cell.figure(dig.loose(), units),
                     Cell.figure(dig.bedding(), units),
                     Cell.figure(dig.backfill(), units),
-                    Cell.text(dig.phase() == Phase.NOW ? "now" : "later")));
+                    Cell.when(dig.phase())));
         }
         return new Table(columns, rows);
     }

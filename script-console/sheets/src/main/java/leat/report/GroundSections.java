@@ -64,7 +64,7 @@ final class GroundSections {
                 Table.head("backfill", Dimension.VOLUME, units),
                 Table.head("left over, loose", Dimension.VOLUME, units));
         List<List<Cell>> rows = new ArrayList<>();
-        digging.byPhase().forEach((phase, totals) -> rows.add(total(Words.when(phase), totals, units)));
+        digging.byPhase().forEach((phase, totals) -> rows.add(total(Cell.when(phase), totals, units)));
         if (digging.byPhase().size() > 1) {
             rows.add(total(Cell.text("in all"), digging.total(), units));
         }

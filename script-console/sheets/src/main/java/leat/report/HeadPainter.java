@@ -155,7 +155,7 @@ final class HeadPainter {
     private void label(Head head) {
         double x = board.x(head.at());
         double y = board.y(head.at());
-        board.callouts().take(Box.around(x, y, Symbols.HEAD_MM + 0.2, Symbols.HEAD_MM + 0.2));
+        board.callouts().take(Box.around(x, y, Symbols.HEAD_MM + 0.4, Symbols.HEAD_MM + 0.4));
         board.callouts()
                 .add(
                         "heads",
@@ -163,7 +163,7 @@ final class HeadPainter {
                         List.of(head.id().name()),
                         x,
                         y,
-                        Symbols.HEAD_MM + 0.5,
+                        Symbols.HEAD_MM + 0.9,
                         Callouts.HEADS,
                         Lettering.small());
     }

@@ -22,7 +22,7 @@ import leat.model.site.Terrain;
 /** Draws what stands or lies in the way of a trench: dig zones, obstacles, roots, lines in the ground, limit lines. */
 final class HindrancePainter {
 
-    private static final double LETTER_EVERY_MM = 34;
+    private static final Style SERVICE = PhaseStyle.EXISTING.line(LineWidth.W025, Palette.GREY);
     private static final Lettering NAME = Lettering.small().in(Palette.DARK_GREY);
 
     private final Board board;
@@ -65,6 +65,7 @@ final class HindrancePainter {
         }
         canvas.shape(board.path(zone.region()), digStyle(never));
         canvas.endItem();
+        zone.region().rings().forEach(ring -> board.callouts().avoid(closed(board.sheet(ring))));
         board.legend().add(never ? "30" : "31", label, (c, box) -> c.shape(PenPath.box(box), digStyle(never)));
         Point middle = Interior.of(zone.region());
         label("hindrances", "zone " + zone.id(), zone.id().name(), board.x(middle), board.y(middle), 0);
@@ -176,30 +177,15 @@ final class HindrancePainter {
                             "where that line may lie",
                             (c, box) -> c.shape(PenPath.box(box), Style.fill(Palette.GREY.tint(0.16))));
         }
-        service(canvas, xy, style, LETTER_EVERY_MM);
+        canvas.shape(PenPath.polyline(xy), SERVICE);
         canvas.endItem();
-        board.callouts().avoid(xy);
+        board.callouts().letters("services", style.letter(), Palette.DARK_GREY, xy);
         board.legend()
                 .add(
                         "40-" + style.letter(),
                         "existing " + style.label(),
-                        (c, box) -> service(
-                                c,
-                                new double[] {box.left(), box.centreY(), box.right(), box.centreY()},
-                                style,
-                                box.width()));
+                        (c, box) -> LetteredLine.sample(c, box, SERVICE, style.letter(), Palette.DARK_GREY));
         middleLabel("services", "service " + service.id(), service.id().name(), xy);
-    }
-
-    /** Grey and broken by the letter of what it carries. */
-    private static void service(Canvas canvas, double[] xy, ServiceStyle style, double everyMm) {
-        LetteredLine.draw(
-                canvas,
-                xy,
-                PhaseStyle.EXISTING.line(LineWidth.W025, Palette.GREY),
-                style.letter(),
-                Palette.DARK_GREY,
-                everyMm);
     }
 
     private void middleLabel(String layer, String key, String text, double[] xy) {

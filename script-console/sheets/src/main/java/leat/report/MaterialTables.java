@@ -12,7 +12,6 @@ import leat.model.quantity.Dimension;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
-import leat.model.site.Phase;
 
 /** What to buy, and how to cut it, as tables. */
 final class MaterialTables {
@@ -37,7 +36,7 @@ final class MaterialTables {
         List<List<Cell>> rows = new ArrayList<>();
         for (MaterialLine line : takeoff.lines()) {
             rows.add(List.of(
-                    Cell.text(when(line.phase())),
+                    Cell.when(line.phase()),
                     Cell.text(line.kind().label()),
                     Cell.text(line.key()),
                     Cell.figure(line.quantity(), units),
@@ -67,7 +66,7 @@ final class MaterialTables {
             for (int i = 0; i < cuts.sticks().size(); i++) {
                 CutStick stick = cuts.sticks().get(i);
                 rows.add(List.of(
-                        Cell.text(when(cuts.phase())),
+                        Cell.when(cuts.phase()),
                         Cell.text(cuts.key()),
                         Cell.count(i + 1),
                         Cell.figure(cuts.stock(), units),
@@ -87,10 +86,6 @@ final class MaterialTables {
         return stick.pieces().stream()
                 .map(piece -> Units.number(piece.length(), units))
                 .collect(Collectors.joining(" + "));
-    }
-
-    static String when(Phase phase) {
-        return phase == Phase.NOW ? "now" : "later";
     }
 
     static String unit(Quantity quantity, UnitSystem units) {

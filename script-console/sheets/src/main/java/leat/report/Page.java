@@ -50,6 +50,7 @@ final class Page {
         context.put("general", Cautions.GENERAL);
         context.put("standing", Cautions.STANDING);
         context.put("css", resource("report.css"));
+        context.put("paper", yard.units() == UnitSystem.US ? "letter" : "A4");
         context.put("sheetCss", sheets.stream().map(Sheet::css).collect(Collectors.joining()));
         context.put("sheets", sheets.stream().map(Page::sheet).toList());
         context.put("verdict", verdict());

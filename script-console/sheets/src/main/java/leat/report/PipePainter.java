@@ -3,10 +3,10 @@ package leat.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import leat.draw.Box;
 import leat.draw.Canvas;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
+import leat.draw.PenPath;
 import leat.model.id.PipeId;
 import leat.model.id.ValveId;
 import leat.model.water.Lateral;
@@ -46,11 +46,9 @@ final class PipePainter {
         double[] xy = drawn.getOrDefault(run.id(), board.sheet(run.route().points()));
         Canvas canvas = board.canvas();
         canvas.beginItem(title(run, role, style), "");
-        pipe(canvas, xy, style, width, phase(run), LetteredLine.EVERY_MM);
+        canvas.shape(PenPath.polyline(xy), phase(run).line(width, style.colour()));
         canvas.endItem();
-        board.callouts().avoid(xy);
-        LetteredLine.places(xy, LetteredLine.EVERY_MM)
-                .forEach(at -> board.callouts().take(Box.around(at[0], at[1], 1.3, 1.3)));
+        board.callouts().letters(layer, style.letter(), style.lettering(), xy);
         legend(style, width, phase(run), layer);
         size(run, xy, style, layer);
     }
@@ -67,11 +65,6 @@ final class PipePainter {
         return PhaseStyle.of(run.existing(), run.phase());
     }
 
-    private static void pipe(
-            Canvas canvas, double[] xy, WaterStyle water, LineWidth width, PhaseStyle phase, double everyMm) {
-        LetteredLine.draw(canvas, xy, phase.line(width, water.colour()), water.letter(), water.lettering(), everyMm);
-    }
-
     private void legend(WaterStyle style, LineWidth width, PhaseStyle phase, String layer) {
         phase.explain(board.legend());
         boolean main = layer.equals("main");
@@ -79,13 +72,12 @@ final class PipePainter {
                 .add(
                         "5" + (main ? 0 : 1) + style.ordinal(),
                         (main ? "main, " : "lateral, ") + style.label(),
-                        (c, box) -> pipe(
+                        (c, box) -> LetteredLine.sample(
                                 c,
-                                new double[] {box.left(), box.centreY(), box.right(), box.centreY()},
-                                style,
-                                width,
-                                PhaseStyle.NOW,
-                                box.width()));
+                                box,
+                                PhaseStyle.NOW.line(width, style.colour()),
+                                style.letter(),
+                                style.lettering()));
     }
 
     /** Sizes stand where they change, and on every run that is long enough. */

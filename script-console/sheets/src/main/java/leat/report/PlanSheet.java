@@ -83,7 +83,7 @@ final class PlanSheet {
         List<String> withoutRoom = callouts.draw(canvas, content.letteredLayers());
         content.notes().forEach(notes::number);
         if (!withoutRoom.isEmpty()) {
-            notes.number("No room on this sheet to letter: " + String.join(", ", withoutRoom) + ".");
+            notes.number("Not lettered for want of room: " + String.join(", ", withoutRoom) + ". The schedules have them.");
         }
         double columnMm = column(canvas, fit, board.legend(), notes, number);
         String about = content.title() + " of " + yard.name() + " at "

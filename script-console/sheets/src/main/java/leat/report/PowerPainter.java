@@ -24,8 +24,12 @@ final class PowerPainter {
 
     private static final String LAYER = "power";
 
+    /** How far a symbol stands aside for another at the same place. */
+    private static final double ASIDE_MM = 1;
+
     private final Board board;
     private final PowerSystem power;
+    private final List<Box> symbols = new ArrayList<>();
 
     PowerPainter(Board board, PowerSystem power) {
         this.board = board;
@@ -46,8 +50,9 @@ final class PowerPainter {
         String title = panel.id() + ": panel, " + board.show(panel.voltage()) + ", main breaker "
                 + board.show(panel.rating()) + phase.words();
         Legend.Sample sample = (c, box) -> PowerSymbols.panel(c, box.centreX(), box.centreY(), PhaseStyle.NOW);
-        thing(panel.at(), title, "70", "panel", sample, phase, (c, x, y) -> PowerSymbols.panel(c, x, y, phase));
-        name("panel " + panel.id(), List.of(panel.id().name()), panel.at());
+        Box at = thing(
+                panel.at(), title, "70", "panel", sample, phase, (c, x, y) -> PowerSymbols.panel(c, x, y, phase));
+        name("panel " + panel.id(), List.of(panel.id().name()), at);
     }
 
     private void lightSwitch(LightSwitch one) {
@@ -66,7 +71,7 @@ final class PowerPainter {
 
     private void load(Load load) {
         PhaseStyle phase = PhaseStyle.of(load.phase());
-        thing(
+        Box at = thing(
                 load.at(),
                 title(load, phase),
                 "72-" + order(load),
@@ -74,15 +79,13 @@ final class PowerPainter {
                 (c, box) -> symbol(c, load, box.centreX(), box.centreY(), PhaseStyle.NOW),
                 phase,
                 (c, x, y) -> symbol(c, load, x, y, phase));
-        name(load.id().kind() + " " + load.id(), label(load), load.at());
+        name(load.id().kind() + " " + load.id(), label(load), at);
         if (load.phase() == Phase.LATER && load.ahead() != Ahead.NOTHING) {
-            earlyEnd(load);
+            earlyEnd(load, at.centreX(), at.centreY());
         }
     }
 
-    private void earlyEnd(Load load) {
-        double x = board.x(load.at());
-        double y = board.y(load.at());
+    private void earlyEnd(Load load, double x, double y) {
         String what = load.ahead() == Ahead.CONDUIT
                 ? "empty conduit with a pull string, capped and tagged"
                 : "conductors insulated one by one, in a box, tagged, not connected at the panel";
@@ -143,7 +146,7 @@ final class PowerPainter {
 
     private void manifold(Manifold manifold) {
         Legend.Sample sample = (c, box) -> Symbols.manifold(c, box.centreX(), box.centreY());
-        thing(
+        Box at = thing(
                 manifold.at(),
                 manifold.id() + ": manifold of zone valves",
                 "76",
@@ -151,34 +154,41 @@ final class PowerPainter {
                 sample,
                 PhaseStyle.NOW,
                 Symbols::manifold);
-        name("manifold " + manifold.id(), List.of(manifold.id().name()), manifold.at());
+        name("manifold " + manifold.id(), List.of(manifold.id().name()), at);
     }
 
     private interface Symbol {
         void draw(Canvas canvas, double x, double y);
     }
 
-    private void thing(
+    /** Draws it where it is, or beside what is drawn there already; answers where. */
+    private Box thing(
             Point at, String title, String key, String legend, Legend.Sample sample, PhaseStyle phase, Symbol symbol) {
-        double x = board.x(at);
-        double y = board.y(at);
+        Box box = free(board.x(at), board.y(at));
         board.canvas().beginItem(title, "");
-        symbol.draw(board.canvas(), x, y);
+        symbol.draw(board.canvas(), box.centreX(), box.centreY());
         board.canvas().endItem();
-        board.callouts().take(Box.around(x, y, PowerSymbols.HALF_MM, PowerSymbols.HALF_MM));
+        symbols.add(box);
+        board.callouts().take(box);
         phase.explain(board.legend());
         board.legend().add(key, legend, sample);
+        return box;
     }
 
-    private void name(String key, List<String> lines, Point at) {
+    private Box free(double x, double y) {
+        Box box = Box.around(x, y, PowerSymbols.HALF_MM, PowerSymbols.HALF_MM);
+        return symbols.stream().anyMatch(box::overlaps) ? free(x + ASIDE_MM, y) : box;
+    }
+
+    private void name(String key, List<String> lines, Box at) {
         board.callouts()
                 .add(
                         LAYER,
                         key,
                         lines,
-                        board.x(at),
-                        board.y(at),
-                        PowerSymbols.HALF_MM + 0.5,
+                        at.centreX(),
+                        at.centreY(),
+                        PowerSymbols.HALF_MM + 0.9,
                         Callouts.DEVICES,
                         Lettering.small());
     }

@@ -3,6 +3,7 @@ package leat.report;
 import java.util.List;
 import leat.model.id.PipeId;
 import leat.model.plan.Yard;
+import leat.model.power.CodeFamily;
 import leat.model.power.PowerSystem;
 import leat.model.trench.TrenchSegment;
 
@@ -30,7 +31,7 @@ final class PowerPlan implements PlanSheet.Content {
                 .filter(trench -> trench.contents().stream().anyMatch(laid -> !(laid instanceof PipeId)))
                 .toList();
         new TrenchPainter(board).draw(trenches);
-        new WirePainter(board, power).draw();
+        new WirePainter(board, power, yard.codeFamily()).draw();
         new PowerPainter(board, power).draw(yard.water().manifolds());
         yard.terrain().survey().ifPresent(ground::lot);
         new FindingPainter(board, yard).draw(FindingPainter::isOfPower);
@@ -46,6 +47,9 @@ final class PowerPlan implements PlanSheet.Content {
         return List.of(
                 "A licensed electrician checks and connects all of this, with permit, and before trenches are filled.",
                 "Power and control never share a conduit or a box.",
-                "In brackets: the circuit. Conduits of one trench are drawn side by side.");
+                "In brackets: the circuit. Beside a conduit: its "
+                        + (yard.codeFamily() == CodeFamily.NFPA_70 ? "trade size" : "nominal size in mm")
+                        + " and the circuits in it. Beside a cable: what it is for, and the size of a conductor.",
+                "Conduits of one trench are drawn side by side.");
     }
 }

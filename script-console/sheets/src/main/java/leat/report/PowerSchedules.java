@@ -37,20 +37,24 @@ final class PowerSchedules {
     private final ReportFigures figures;
     private final SortedMap<CableId, String> grounding;
 
+    /** What sizes of conductors are counted in. */
+    private final String wireUnit;
+
     /** @param grounding sizes of the grounding conductors, as far as they are known */
     PowerSchedules(Yard yard, ReportFigures figures, SortedMap<CableId, String> grounding) {
         this.power = yard.power();
         this.units = yard.units();
         this.figures = figures;
         this.grounding = grounding;
+        this.wireUnit = WireStyle.sizeUnit(yard.codeFamily());
     }
 
     Table panels() {
         List<String> columns = List.of(
                 "panel",
                 "inside",
-                head("voltage", Dimension.VOLTAGE),
-                head("main breaker", Dimension.CURRENT),
+                Table.head("voltage", Dimension.VOLTAGE, units),
+                Table.head("main breaker", Dimension.CURRENT, units),
                 "circuits of this plan",
                 "spare ways before them",
                 "state",
@@ -61,14 +65,14 @@ final class PowerSchedules {
                     .filter(one -> one.panel().equals(panel.id()))
                     .count();
             rows.add(List.of(
-                    text(panel.id()),
+                    Cell.name(panel.id()),
                     Cell.text(panel.inside().map(Id::name).orElse("")),
                     Cell.figure(panel.voltage(), units),
                     Cell.figure(panel.rating(), units),
                     Cell.count((int) circuits),
                     Cell.figure(panel.spareWays(), units),
-                    state(panel.existing()),
-                    Words.when(panel.phase())));
+                    Cell.state(panel.existing()),
+                    Cell.when(panel.phase())));
         }
         return new Table(columns, rows);
     }
@@ -77,37 +81,37 @@ final class PowerSchedules {
         List<String> columns = List.of(
                 "circuit",
                 "panel",
-                head("breaker", Dimension.CURRENT),
-                head("voltage", Dimension.VOLTAGE),
+                Table.head("breaker", Dimension.CURRENT, units),
+                Table.head("voltage", Dimension.VOLTAGE, units),
                 "live wires",
                 "laid as",
                 "ground-fault protection",
                 "feeds",
-                head("load", Dimension.POWER),
-                head("current", Dimension.CURRENT),
-                head("reckoned", Dimension.CURRENT),
-                "conductor",
-                head("ampacity", Dimension.CURRENT),
-                head("voltage drop", Dimension.RATIO),
+                Table.head("load", Dimension.POWER, units),
+                Table.head("current", Dimension.CURRENT, units),
+                Table.head("reckoned", Dimension.CURRENT, units),
+                "conductor, " + wireUnit,
+                Table.head("ampacity", Dimension.CURRENT, units),
+                Table.head("voltage drop", Dimension.RATIO, units),
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
         for (Circuit circuit : power.circuits()) {
             rows.add(List.of(
-                    text(circuit.id()),
-                    text(circuit.panel()),
+                    Cell.name(circuit.id()),
+                    Cell.name(circuit.panel()),
                     Cell.figure(circuit.breaker(), units),
                     Cell.figure(circuit.voltage(), units),
                     Cell.count(circuit.liveWires()),
                     Cell.text(circuit.method() == WiringMethod.IN_CONDUIT ? "wires in conduit" : "buried cable"),
                     Cell.text(protection(circuit)),
-                    Cell.text(names(power.loadsOf(circuit.id()).stream().map(Load::id))),
+                    Cell.names(power.loadsOf(circuit.id()).stream().map(Load::id)),
                     Cell.figure(load(circuit.id()), units),
-                    figure(circuit.id(), ReportFigures.CURRENT),
-                    figure(circuit.id(), ReportFigures.RECKONED),
+                    figures.cell(circuit.id(), ReportFigures.CURRENT, units),
+                    figures.cell(circuit.id(), ReportFigures.RECKONED, units),
                     Cell.text(conductors(circuit.id())),
-                    figure(circuit.id(), ReportFigures.AMPACITY),
-                    figure(circuit.id(), ReportFigures.DROP),
-                    Words.when(circuit.phase())));
+                    figures.cell(circuit.id(), ReportFigures.AMPACITY, units),
+                    figures.cell(circuit.id(), ReportFigures.DROP, units),
+                    Cell.when(circuit.phase())));
         }
         return new Table(columns, rows);
     }
@@ -116,10 +120,11 @@ final class PowerSchedules {
         if (circuit.groundFault()) {
             return "at its origin";
         }
-        String outlets = names(power.outlets().stream()
+        String outlets = power.outlets().stream()
                 .filter(outlet -> outlet.groundFault()
                         && outlet.circuit().filter(circuit.id()::equals).isPresent())
-                .map(Outlet::id));
+                .map(outlet -> outlet.id().name())
+                .collect(Collectors.joining(", "));
         return outlets.isEmpty() ? "none" : "at " + outlets;
     }
 
@@ -141,25 +146,25 @@ final class PowerSchedules {
                 "thing",
                 "kind",
                 "circuit",
-                head("power", Dimension.POWER),
-                head("voltage drop", Dimension.RATIO),
+                Table.head("power", Dimension.POWER, units),
+                Table.head("voltage drop", Dimension.RATIO, units),
                 "notes",
-                head("east", Dimension.LENGTH),
-                head("north", Dimension.LENGTH),
+                Table.head("east", Dimension.LENGTH, units),
+                Table.head("north", Dimension.LENGTH, units),
                 "when",
                 "laid now");
         List<List<Cell>> rows = new ArrayList<>();
         power.loads()
                 .forEach(load -> rows.add(List.of(
-                        text(load.id()),
+                        Cell.name(load.id()),
                         Cell.text(load.id().kind()),
                         Cell.text(load.circuit().map(Id::name).orElse("none yet")),
                         Cell.figure(load.power(), units),
-                        figure(load.id(), ReportFigures.DROP),
+                        figures.cell(load.id(), ReportFigures.DROP, units),
                         Cell.text(about(load)),
                         Cell.figure(load.at().east(), units),
                         Cell.figure(load.at().north(), units),
-                        Words.when(load.phase()),
+                        Cell.when(load.phase()),
                         Cell.text(ahead(load.ahead())))));
         return new Table(columns, rows);
     }
@@ -193,19 +198,19 @@ final class PowerSchedules {
                 "from",
                 "to",
                 "conductors",
-                "size",
+                "size, " + wireUnit,
                 "grounding",
-                head("length", Dimension.LENGTH),
-                head("current", Dimension.CURRENT),
-                head("ampacity", Dimension.CURRENT),
-                head("lost", Dimension.VOLTAGE),
+                Table.head("length", Dimension.LENGTH, units),
+                Table.head("current", Dimension.CURRENT, units),
+                Table.head("ampacity", Dimension.CURRENT, units),
+                Table.head("lost", Dimension.VOLTAGE, units),
                 "through conduits",
                 "state",
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
         power.cables()
                 .forEach(cable -> rows.add(List.of(
-                        text(cable.id()),
+                        Cell.name(cable.id()),
                         Cell.text(purpose(cable)),
                         Cell.text(Words.named(cable.from())),
                         Cell.text(Words.named(cable.to())),
@@ -213,12 +218,12 @@ final class PowerSchedules {
                         Cell.text(cable.conductor().orElse("open")),
                         Cell.text(grounding.getOrDefault(cable.id(), "")),
                         Cell.figure(cable.route().length(), units),
-                        figure(cable.id(), ReportFigures.CURRENT),
-                        figure(cable.id(), ReportFigures.AMPACITY),
+                        figures.cell(cable.id(), ReportFigures.CURRENT, units),
+                        figures.cell(cable.id(), ReportFigures.AMPACITY, units),
                         lost(cable.id()),
-                        Cell.text(names(cable.conduits().stream())),
-                        state(cable.existing()),
-                        Words.when(cable.phase()))));
+                        Cell.names(cable.conduits().stream()),
+                        Cell.state(cable.existing()),
+                        Cell.when(cable.phase()))));
         return new Table(columns, rows);
     }
 
@@ -246,51 +251,30 @@ final class PowerSchedules {
                 "conduit",
                 "series",
                 "size",
-                head("length", Dimension.LENGTH),
+                Table.head("length", Dimension.LENGTH, units),
                 "holds",
                 "lies in it already",
-                head("fill", Dimension.RATIO),
-                head("at most", Dimension.RATIO),
+                Table.head("fill", Dimension.RATIO, units),
+                Table.head("at most", Dimension.RATIO, units),
                 "state",
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
         for (Conduit conduit : power.conduits()) {
             List<Cable> held = power.cablesIn(conduit.id());
             rows.add(List.of(
-                    text(conduit.id()),
+                    Cell.name(conduit.id()),
                     Cell.text(conduit.series()),
                     Cell.text(conduit.size().orElse("open")),
                     Cell.figure(conduit.route().length(), units),
-                    Cell.text(held.isEmpty() ? "spare" : names(held.stream().map(Cable::id))),
+                    held.isEmpty() ? Cell.text("spare") : Cell.names(held.stream().map(Cable::id)),
                     Cell.text(conduit.occupied().stream()
                             .map(wires -> wires.count() + " of " + wires.size())
                             .collect(Collectors.joining(", "))),
-                    figure(conduit.id(), ReportFigures.FILL),
-                    figure(conduit.id(), ReportFigures.MOST_FILL),
-                    state(conduit.existing()),
-                    Words.when(conduit.phase())));
+                    figures.cell(conduit.id(), ReportFigures.FILL, units),
+                    figures.cell(conduit.id(), ReportFigures.MOST_FILL, units),
+                    Cell.state(conduit.existing()),
+                    Cell.when(conduit.phase())));
         }
         return new Table(columns, rows);
-    }
-
-    private static String names(Stream<? extends Id> ids) {
-        return ids.map(Id::name).collect(Collectors.joining(", "));
-    }
-
-    private static Cell state(boolean existing) {
-        return Cell.text(existing ? "existing" : "new");
-    }
-
-    private String head(String name, Dimension dimension) {
-        return Table.head(name, dimension, units);
-    }
-
-    private static Cell text(Id id) {
-        return Cell.text(id.name());
-    }
-
-    private Cell figure(Id id, String name) {
-        Quantity value = figures.of(id).get(name);
-        return value == null ? Cell.UNKNOWN : Cell.figure(value, units);
     }
 }

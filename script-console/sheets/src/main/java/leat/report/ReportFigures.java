@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import leat.model.finding.Finding;
 import leat.model.id.Id;
 import leat.model.quantity.Quantity;
+import leat.model.quantity.UnitSystem;
 
 /**
  * What calculations gave for the things of a plan, by the thing and the name of the figure. What is not there was not
@@ -69,6 +70,12 @@ public record ReportFigures(SortedMap<Id, SortedMap<String, Quantity>> byId, Lis
 
     SortedMap<String, Quantity> of(Id id) {
         return byId.getOrDefault(id, Collections.emptySortedMap());
+    }
+
+    /** As a field of a table; empty if nothing was computed. */
+    Cell cell(Id id, String name, UnitSystem units) {
+        Quantity value = of(id).get(name);
+        return value == null ? Cell.UNKNOWN : Cell.figure(value, units);
     }
 
     /** Worst first, then by rule, then in the order in which they were found: so they are numbered everywhere. */

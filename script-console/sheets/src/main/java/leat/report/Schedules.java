@@ -46,8 +46,8 @@ final class Schedules {
                 "device",
                 "zone",
                 "heads",
-                head("flow", Dimension.FLOW),
-                head("rate", Dimension.PRECIPITATION),
+                Table.head("flow", Dimension.FLOW, units),
+                Table.head("rate", Dimension.PRECIPITATION, units),
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
         for (Manifold manifold : water.manifolds()) {
@@ -56,14 +56,14 @@ final class Schedules {
                         .filter(one -> one.valve().equals(valve.id()))
                         .findFirst();
                 rows.add(List.of(
-                        text(valve.id()),
-                        text(manifold.id()),
+                        Cell.name(valve.id()),
+                        Cell.name(manifold.id()),
                         Cell.text(valve.device()),
                         Cell.text(zone.map(one -> one.id().name()).orElse(valve.spare() ? "spare" : "none yet")),
                         zone.map(one -> Cell.count(one.heads().size())).orElse(Cell.UNKNOWN),
-                        zone.map(one -> figure(one.id(), ReportFigures.FLOW)).orElse(Cell.UNKNOWN),
-                        zone.map(one -> figure(one.id(), ReportFigures.RATE)).orElse(Cell.UNKNOWN),
-                        zone.map(one -> Words.when(one.phase())).orElse(Cell.UNKNOWN)));
+                        zone.map(one -> figures.cell(one.id(), ReportFigures.FLOW, units)).orElse(Cell.UNKNOWN),
+                        zone.map(one -> figures.cell(one.id(), ReportFigures.RATE, units)).orElse(Cell.UNKNOWN),
+                        zone.map(one -> Cell.when(one.phase())).orElse(Cell.UNKNOWN)));
             }
         }
         return new Table(columns, rows);
@@ -75,18 +75,18 @@ final class Schedules {
                 "kind",
                 "family",
                 "zone",
-                head("east", Dimension.LENGTH),
-                head("north", Dimension.LENGTH),
-                head("radius", Dimension.LENGTH),
-                head("arc from", Dimension.ANGLE),
-                head("arc", Dimension.ANGLE),
-                head("length", Dimension.LENGTH),
-                head("pressure", Dimension.PRESSURE),
-                head("flow", Dimension.FLOW));
+                Table.head("east", Dimension.LENGTH, units),
+                Table.head("north", Dimension.LENGTH, units),
+                Table.head("radius", Dimension.LENGTH, units),
+                Table.head("arc from", Dimension.ANGLE, units),
+                Table.head("arc", Dimension.ANGLE, units),
+                Table.head("length", Dimension.LENGTH, units),
+                Table.head("pressure", Dimension.PRESSURE, units),
+                Table.head("flow", Dimension.FLOW, units));
         List<List<Cell>> rows = new ArrayList<>();
         for (Head head : water.heads()) {
             rows.add(List.of(
-                    text(head.id()),
+                    Cell.name(head.id()),
                     Cell.text(HeadWords.shape(head)),
                     Cell.text(head.family()),
                     Cell.text(water.zoneOf(head.id())
@@ -103,8 +103,8 @@ final class Schedules {
                             .map(one -> Cell.figure(one.arc().sweep(), units))
                             .orElse(Cell.UNKNOWN),
                     head instanceof DripLine line ? Cell.figure(line.path().length(), units) : Cell.UNKNOWN,
-                    figure(head.id(), ReportFigures.PRESSURE),
-                    figure(head.id(), ReportFigures.FLOW)));
+                    figures.cell(head.id(), ReportFigures.PRESSURE, units),
+                    figures.cell(head.id(), ReportFigures.FLOW, units)));
         }
         return new Table(columns, rows);
     }
@@ -117,11 +117,11 @@ final class Schedules {
                 "water",
                 "series",
                 "size",
-                head("length", Dimension.LENGTH),
+                Table.head("length", Dimension.LENGTH, units),
                 "feeds",
-                head("flow", Dimension.FLOW),
-                head("velocity", Dimension.VELOCITY),
-                head("loss", Dimension.PRESSURE),
+                Table.head("flow", Dimension.FLOW, units),
+                Table.head("velocity", Dimension.VELOCITY, units),
+                Table.head("loss", Dimension.PRESSURE, units),
                 "state",
                 "when");
         SortedMap<PipeId, String> feeds = feeds();
@@ -135,7 +135,7 @@ final class Schedules {
 
     private List<Cell> pipe(PipeRun run, String part, SortedMap<PipeId, String> feeds) {
         return List.of(
-                text(run.id()),
+                Cell.name(run.id()),
                 Cell.text(part),
                 Cell.text(Words.named(run.from())),
                 Cell.text(WaterStyle.of(water.waterIn(run.id())).label()),
@@ -143,11 +143,11 @@ final class Schedules {
                 Cell.text(run.size().orElse("open")),
                 Cell.figure(run.route().length(), units),
                 Cell.text(feeds.getOrDefault(run.id(), "")),
-                figure(run.id(), ReportFigures.FLOW),
-                figure(run.id(), ReportFigures.VELOCITY),
-                figure(run.id(), ReportFigures.LOSS),
-                Cell.text(run.existing() ? "existing" : "new"),
-                Words.when(run.phase()));
+                figures.cell(run.id(), ReportFigures.FLOW, units),
+                figures.cell(run.id(), ReportFigures.VELOCITY, units),
+                figures.cell(run.id(), ReportFigures.LOSS, units),
+                Cell.state(run.existing()),
+                Cell.when(run.phase()));
     }
 
     /** For each pipe the heads at its end, by name. */
@@ -166,26 +166,26 @@ final class Schedules {
                 "hose bib",
                 "on pipe",
                 "water",
-                head("drawn", Dimension.FLOW),
-                head("pressure", Dimension.PRESSURE),
+                Table.head("drawn", Dimension.FLOW, units),
+                Table.head("pressure", Dimension.PRESSURE, units),
                 "vacuum breaker",
-                head("east", Dimension.LENGTH),
-                head("north", Dimension.LENGTH),
+                Table.head("east", Dimension.LENGTH, units),
+                Table.head("north", Dimension.LENGTH, units),
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
         for (HoseBib bib : water.bibs()) {
             rows.add(List.of(
-                    text(bib.id()),
+                    Cell.name(bib.id()),
                     Cell.text(bib.on().map(PipeId::name).orElse("none yet")),
                     Cell.text(bib.on()
                             .map(pipe -> WaterStyle.of(water.waterIn(pipe)).label())
                             .orElse("")),
                     Cell.figure(bib.drawn(), units),
-                    figure(bib.id(), ReportFigures.PRESSURE),
+                    figures.cell(bib.id(), ReportFigures.PRESSURE, units),
                     Cell.text(bib.vacuumBreaker() ? "yes" : "no"),
                     Cell.figure(bib.at().east(), units),
                     Cell.figure(bib.at().north(), units),
-                    Words.when(bib.phase())));
+                    Cell.when(bib.phase())));
         }
         return new Table(columns, rows);
     }
@@ -193,7 +193,7 @@ final class Schedules {
     Table trenches() {
         List<String> columns = List.of(
                 "trench",
-                head("length", Dimension.LENGTH),
+                Table.head("length", Dimension.LENGTH, units),
                 "depth, " + Words.smallUnit(units),
                 "holds",
                 "water",
@@ -202,14 +202,13 @@ final class Schedules {
         List<List<Cell>> rows = new ArrayList<>();
         for (TrenchSegment trench : yard.trenches()) {
             rows.add(List.of(
-                    text(trench.id()),
+                    Cell.name(trench.id()),
                     Cell.figure(trench.route().length(), units),
-                    new Cell(Words.smallNumber(trench.depth(), units), true),
-                    Cell.text(String.join(
-                            ", ", trench.contents().stream().map(Id::name).toList())),
+                    Cell.small(trench.depth(), units),
+                    Cell.names(trench.contents().stream()),
                     Cell.text(waters(trench)),
                     Cell.text(trench.byHand() ? "by hand" : "by hand or machine"),
-                    Words.when(trench.phase())));
+                    Cell.when(trench.phase())));
         }
         return new Table(columns, rows);
     }
@@ -223,18 +222,5 @@ final class Schedules {
                         .sorted()
                         .map(WaterStyle::label)
                         .toList());
-    }
-
-    private String head(String name, Dimension dimension) {
-        return Table.head(name, dimension, units);
-    }
-
-    private static Cell text(Id id) {
-        return Cell.text(id.name());
-    }
-
-    private Cell figure(Id id, String name) {
-        Quantity value = figures.of(id).get(name);
-        return value == null ? Cell.UNKNOWN : Cell.figure(value, units);
     }
 }

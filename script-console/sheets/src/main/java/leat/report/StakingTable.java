@@ -35,7 +35,7 @@ final class StakingTable {
                     TapeWords.coordinate(staking.north(stake), units),
                     TapeWords.coordinate(stake.level(), units)));
             row.addAll(tie(stake.tie(), units));
-            row.add(Cell.text(stake.phase() == Phase.NOW ? "now" : "later"));
+            row.add(Cell.when(stake.phase()));
             rows.add(row);
         }
         return new Table(columns(units), rows);
@@ -70,7 +70,7 @@ final class StakingTable {
                 mark(tie.flatMap(TwoTapeTie::check)),
                 tape(tie.flatMap(TwoTapeTie::check), units),
                 tie.map(one -> Cell.figure(whole(one.crossing()), units)).orElse(Cell.UNKNOWN),
-                tie.map(one -> small(one.accuracy(), units)).orElse(Cell.UNKNOWN));
+                tie.map(one -> Cell.small(one.accuracy(), units)).orElse(Cell.UNKNOWN));
     }
 
     private static Cell mark(Optional<TapeTo> tape) {
@@ -83,10 +83,6 @@ final class StakingTable {
 
     private static Angle whole(Angle angle) {
         return Angle.degrees(Math.rint(angle.degrees()));
-    }
-
-    private static Cell small(Length length, UnitSystem units) {
-        return new Cell(Words.smallNumber(length, units), true);
     }
 
     static Table marks(StakingResult staking, UnitSystem units) {

@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import leat.draw.Box;
 import leat.draw.Canvas;
 import leat.draw.Lettering;
 import leat.draw.LineWidth;
 import leat.draw.PenPath;
+import leat.draw.Style;
 import leat.model.id.Id;
 import leat.model.power.Cable;
+import leat.model.power.CodeFamily;
 import leat.model.power.Conduit;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
@@ -29,11 +30,14 @@ final class WirePainter {
 
     private final Board board;
     private final PowerSystem power;
+    private final String sizeUnit;
     private final SortedMap<String, double[]> drawn;
 
-    WirePainter(Board board, PowerSystem power) {
+    /** @param code whose sizes conductors have */
+    WirePainter(Board board, PowerSystem power, CodeFamily code) {
         this.board = board;
         this.power = power;
+        this.sizeUnit = WireStyle.sizeUnit(code);
         drawn = new TreeMap<>();
         List<Lanes.Line> lines = lines();
         SortedMap<String, double[]> lanes = Lanes.of(lines, SPACING_MM);
@@ -99,9 +103,9 @@ final class WirePainter {
                 drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
         Canvas canvas = board.canvas();
         canvas.beginItem(title(conduit, held, style, phase), "");
-        conduit(canvas, xy, style, phase, LetteredLine.EVERY_MM);
+        walls(canvas, xy, phase.line(LineWidth.W025, style.colour()));
         canvas.endItem();
-        keepClear(xy);
+        board.callouts().letters(LAYER_CONDUITS, style.letter(), style.lettering(), xy);
         phase.explain(board.legend());
         board.legend()
                 .add(
@@ -109,7 +113,10 @@ final class WirePainter {
                         style == WireStyle.SPARE
                                 ? "spare conduit, with a pull string"
                                 : "conduit with " + style.label(),
-                        (c, box) -> conduit(c, across(box), style, PhaseStyle.NOW, box.width()));
+                        (c, box) -> {
+                            walls(c, LetteredLine.across(box), PhaseStyle.NOW.line(LineWidth.W025, style.colour()));
+                            LetteredLine.letter(c, box.centreX(), box.centreY(), style.letter(), style.lettering());
+                        });
         String size = conduit.size().orElse("size open");
         label(
                 LAYER_CONDUITS,
@@ -138,10 +145,9 @@ final class WirePainter {
                 + board.show(conduit.route().length()) + ", " + holds + phase.words() + board.computed(conduit.id());
     }
 
-    private static void conduit(Canvas canvas, double[] xy, WireStyle style, PhaseStyle phase, double everyMm) {
-        canvas.shape(PenPath.polyline(Parallels.beside(xy, WALL_MM)), phase.line(LineWidth.W025, style.colour()));
-        canvas.shape(PenPath.polyline(Parallels.beside(xy, -WALL_MM)), phase.line(LineWidth.W025, style.colour()));
-        LetteredLine.letters(canvas, xy, style.letter(), style.lettering(), everyMm);
+    private static void walls(Canvas canvas, double[] xy, Style style) {
+        canvas.shape(PenPath.polyline(Parallels.beside(xy, WALL_MM)), style);
+        canvas.shape(PenPath.polyline(Parallels.beside(xy, -WALL_MM)), style);
     }
 
     private void cable(Cable cable) {
@@ -151,15 +157,20 @@ final class WirePainter {
         for (double[] way : ways(cable)) {
             double[] xy = drawn.getOrDefault(key(cable, number), way);
             board.canvas().beginItem(title(cable, style, phase), "");
-            cable(board.canvas(), xy, style, phase, LetteredLine.EVERY_MM);
+            board.canvas().shape(PenPath.polyline(xy), phase.line(LineWidth.W050, style.colour()));
             board.canvas().endItem();
-            keepClear(xy);
+            board.callouts().letters(LAYER_CABLES, style.letter(), style.lettering(), xy);
             phase.explain(board.legend());
             board.legend()
                     .add(
                             "51-" + style.ordinal(),
                             style == WireStyle.POWER ? "power cable in no conduit" : "valve wires in no conduit",
-                            (c, box) -> cable(c, across(box), style, PhaseStyle.NOW, box.width()));
+                            (c, box) -> LetteredLine.sample(
+                                    c,
+                                    box,
+                                    PhaseStyle.NOW.line(LineWidth.W050, style.colour()),
+                                    style.letter(),
+                                    style.lettering()));
             if (number == 0 && cable.conduits().isEmpty()) {
                 label(LAYER_CABLES, "cable " + cable.id(), List.of(cableWords(cable)), xy, style);
             }
@@ -167,31 +178,16 @@ final class WirePainter {
         }
     }
 
-    private static String cableWords(Cable cable) {
+    private String cableWords(Cable cable) {
         String what = cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires";
-        return what + cable.conductor().map(size -> ", " + size).orElse("");
+        return what + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse("");
     }
 
     private String title(Cable cable, WireStyle style, PhaseStyle phase) {
         return cable.id() + ": " + style.label() + " from " + Words.named(cable.from()) + " to "
                 + Words.named(cable.to())
-                + cable.conductor().map(size -> ", size " + size).orElse(", size to be chosen") + ", "
+                + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse(", size to be chosen") + ", "
                 + board.show(cable.route().length()) + phase.words() + board.computed(cable.id());
-    }
-
-    private static void cable(Canvas canvas, double[] xy, WireStyle style, PhaseStyle phase, double everyMm) {
-        LetteredLine.draw(
-                canvas, xy, phase.line(LineWidth.W050, style.colour()), style.letter(), style.lettering(), everyMm);
-    }
-
-    private static double[] across(Box box) {
-        return new double[] {box.left(), box.centreY(), box.right(), box.centreY()};
-    }
-
-    private void keepClear(double[] xy) {
-        board.callouts().avoid(xy);
-        LetteredLine.places(xy, LetteredLine.EVERY_MM)
-                .forEach(at -> board.callouts().take(Box.around(at[0], at[1], 1.3, 1.3)));
     }
 
     private void label(String layer, String key, List<String> lines, double[] xy, WireStyle style) {

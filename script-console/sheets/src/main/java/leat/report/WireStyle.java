@@ -4,6 +4,7 @@ import java.util.List;
 import leat.draw.Colour;
 import leat.draw.Palette;
 import leat.model.power.Cable;
+import leat.model.power.CodeFamily;
 import leat.model.power.Conduit;
 import leat.model.power.PowerCable;
 
@@ -50,5 +51,10 @@ enum WireStyle {
     /** The colour for letters, 4.5 to 1 against white or better (WCAG 2.1, 1.4.3). */
     Colour lettering() {
         return colour.shade(0.4);
+    }
+
+    /** What sizes of conductors are counted in. */
+    static String sizeUnit(CodeFamily code) {
+        return code == CodeFamily.NFPA_70 ? "AWG" : "mm²";
     }
 }

@@ -1,5 +1,6 @@
 package leat.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import leat.model.finding.Subject;
@@ -7,8 +8,8 @@ import leat.model.id.Id;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
-import leat.model.quantity.Units;
 import leat.model.site.Phase;
+import leat.model.quantity.Units;
 
 /** ReportFigures and subjects as a person reads them on paper. */
 final class Words {
@@ -51,8 +52,34 @@ final class Words {
         return subject.toString();
     }
 
-    static Cell when(Phase phase) {
-        return Cell.text(phase == Phase.NOW ? "now" : "later");
+    static String when(Phase phase) {
+        return phase == Phase.NOW ? "now" : "later";
+    }
+
+    /** Numbers that follow each other as a run: "4, 7–12". Other names stay as they are. */
+    static String runs(List<String> names) {
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        while (from < names.size()) {
+            int to = from + 1;
+            while (to < names.size() && follows(names.get(to - 1), names.get(to))) {
+                to++;
+            }
+            if (to - from > 2) {
+                runs.add(names.get(from) + "–" + names.get(to - 1));
+            } else {
+                runs.addAll(names.subList(from, to));
+            }
+            from = to;
+        }
+        return String.join(", ", runs);
+    }
+
+    private static boolean follows(String before, String after) {
+        String number = "[1-9][0-9]{0,8}";
+        return before.matches(number)
+                && after.matches(number)
+                && Integer.parseInt(after) == Integer.parseInt(before) + 1;
     }
 
     /**

@@ -26,7 +26,7 @@ final class WorkPlanTable {
         plan.steps()
                 .forEach((phase, steps) -> steps.forEach(step -> {
                     List<Cell> row = new ArrayList<>(row(step, units));
-                    row.add(0, Cell.text(phase == Phase.NOW ? "now" : "later"));
+                    row.add(0, Cell.when(phase));
                     rows.add(row);
                 }));
         return new Table(List.of("when", "step", "what to do", "part", "to what", "figure", "by", "after"), rows);

@@ -109,8 +109,15 @@ class SvgWriterTest {
     void idsOfTwoDrawingsInOnePageDoNotClash() {
         String first = SvgWriter.element(sample(), "a-");
         assertTrue(first.contains("id=\"a-layer-heads\""));
-        assertTrue(first.contains("url(#a-hatch-1)"));
-        assertTrue(SvgWriter.element(sample(), "b-").contains("id=\"b-hatch-1\""));
+        assertTrue(SvgWriter.element(sample(), "b-").contains("id=\"b-layer-heads\""));
+    }
+
+    /** Browsers print a repeated tile as a picture of the whole sheet: tens of megabytes, and not sharp. */
+    @Test
+    void aHatchIsStrokesAndNotARepeatedTile() {
+        String svg = SvgWriter.element(sample(), "");
+        assertFalse(svg.contains("<pattern"));
+        assertFalse(svg.contains("url("));
     }
 
     @Test
