@@ -11,7 +11,11 @@ import leat.model.id.HeadId;
 import leat.model.id.Id;
 import leat.model.id.PipeId;
 import leat.model.plan.Yard;
+import leat.model.quantity.Length;
 import leat.model.quantity.Pressure;
+import leat.model.trench.TrenchSegment;
+import leat.model.water.Climate;
+import leat.model.water.ClimateMonth;
 import leat.model.water.FlowTest;
 import leat.model.water.Head;
 import leat.model.water.Lateral;
@@ -100,6 +104,38 @@ final class Damage {
                         lateral.heads()))
                 .toList();
         return yard.withWater(yard.water().withLaterals(laterals));
+    }
+
+    /** Each trench 100 mm deeper, with nothing else in it. */
+    static Yard dugDeeper(Yard yard) {
+        List<TrenchSegment> deeper = yard.trenches().stream()
+                .map(one -> new TrenchSegment(
+                        one.id(),
+                        one.route(),
+                        one.depth().plus(Length.millimetres(100)),
+                        one.contents(),
+                        one.byHand(),
+                        one.phase()))
+                .toList();
+        return yard.changed(yard.water(), deeper, yard.planned());
+    }
+
+    /** Each month 5 °C hotter and with half the rain. */
+    static Yard drierAndHotter(Yard yard) {
+        Climate climate = yard.watering().climate().orElseThrow();
+        List<ClimateMonth> months = climate.months().stream()
+                .map(one -> new ClimateMonth(
+                        one.month(),
+                        one.lowC() + 5,
+                        one.highC() + 5,
+                        one.dewC(),
+                        one.humidity(),
+                        one.wind(),
+                        one.sunshine(),
+                        one.rain().map(rain -> rain.times(0.5))))
+                .toList();
+        return yard.withWatering(yard.watering()
+                .withClimate(new Climate(climate.place(), climate.latitude(), climate.altitude(), months)));
     }
 
     static Yard moved(Yard yard, HeadId id, Point to) {

@@ -10,8 +10,8 @@ import leat.model.finding.Ledger;
 import leat.model.id.HeadId;
 import leat.model.id.SurfaceId;
 import leat.model.id.ZoneId;
+import leat.model.quantity.Figure;
 import leat.model.quantity.Pressure;
-import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -50,8 +50,8 @@ class FirstLawnTest {
     void theLedgerEndsWithTheFigureToTheLastBit() {
         for (String head : List.of("S1", "S2", "S3", "S4")) {
             var got = first.assessment().hydraulics().head(new HeadId(head)).orElseThrow();
-            Quantity pressure = first.assessment().why(head, "pressure").value();
-            Quantity flow = first.assessment().why(head, "flow").value();
+            Figure pressure = first.assessment().why(head, "pressure").value();
+            Figure flow = first.assessment().why(head, "flow").value();
             assertEquals(got.pressure(), pressure);
             assertEquals(got.flow(), flow);
         }

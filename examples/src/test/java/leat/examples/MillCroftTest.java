@@ -21,6 +21,7 @@ import leat.calc.assess.PlannerParameters;
 import leat.calc.hydraulics.PipeLoad;
 import leat.document.StandingData;
 import leat.document.YardDocument;
+import leat.model.geometry.Point;
 import leat.model.id.HeadId;
 import leat.model.id.PipeId;
 import leat.model.plan.Yard;
@@ -212,6 +213,134 @@ class MillCroftTest {
     @Test
     void aPriceThatRisesRaisesTheTotalByWhatIsBought() {
         PowerDamage.assertRisesWithThePriceOfSwingJoints(croft, 1.20 * 1.10);
+    }
+
+    // Explanations
+
+    /** Each figure of the plan and of the half starved one is asked; the last line is the figure to the last bit. */
+    @Tag("law")
+    @Test
+    void everyFigureIsExplained() {
+        assertTrue(ExplainedFigures.check(croft.assessment()) > 1_500);
+        ExplainedFigures.check(Example.assess(Damage.halfThePressure(croft.yard())));
+    }
+
+    @Tag("law")
+    @Test
+    void whatIsExplainedFollowsTheWater() {
+        Assessment weak = Example.assess(Damage.halfThePressure(croft.yard()));
+        ExplainedFigures.differ(
+                croft.assessment(),
+                weak,
+                List.of(
+                        "long lawn/1: pressure",
+                        "long lawn/1: flow",
+                        "hose bib court: pressure",
+                        "zone-2: flow",
+                        "main: flow",
+                        "main: velocity",
+                        "main: loss",
+                        "long lawn: reached",
+                        "long lawn: rate",
+                        "long lawn: low quarter",
+                        "long lawn: christiansen",
+                        "zone-2: gross July",
+                        "zone-2: minutes July",
+                        "zone-2: cycle July",
+                        "zone-2: volume July",
+                        "watering: minutes July",
+                        "watering: volume July",
+                        "watering: volume year",
+                        "watering: volume peak",
+                        "watering: hours peak"));
+    }
+
+    @Tag("law")
+    @Test
+    void whatIsExplainedFollowsTheWeather() {
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(Damage.drierAndHotter(croft.yard())),
+                List.of(
+                        "zone-2: use July",
+                        "zone-2: held July",
+                        "zone-2: rain July",
+                        "zone-2: net July",
+                        "zone-2: interval July",
+                        "zone-2: gross July"));
+    }
+
+    @Tag("law")
+    @Test
+    void whatIsExplainedFollowsTheTrenches() {
+        String thing = croft.yard().trenches().get(2).contents().get(0).name();
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(Damage.dugDeeper(croft.yard())),
+                List.of(
+                        "trench-3: depth",
+                        "trench-3: cover " + thing,
+                        "trench-3: volume",
+                        "trench-3: loose",
+                        "trench-3: backfill",
+                        "digging: volume",
+                        "digging: loose",
+                        "digging: backfill",
+                        "digging: left over",
+                        "digging: saved volume"));
+    }
+
+    @Tag("law")
+    @Test
+    void whatIsExplainedFollowsThePower() {
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(PowerDamage.rewired(croft.yard(), "house to court", "4")),
+                List.of(
+                        "cable house to court: drop",
+                        "cable house to court: ampacity",
+                        "cable house to court: conductor",
+                        "circuit garden: drop",
+                        "greenhouse: drop"));
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(PowerDamage.thirstierControllers(croft.yard())),
+                List.of(
+                        "controller garden: current",
+                        "circuit garden: load",
+                        "circuit garden: current",
+                        "circuit garden: reckoned",
+                        "cable house to court: current"));
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(PowerDamage.filled(croft.yard(), "house to rain pump", new WireGroup("4", 3))),
+                List.of("conduit house to rain pump: fill"));
+    }
+
+    @Tag("law")
+    @Test
+    void whatIsExplainedFollowsPricesAndPlaces() {
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(PowerDamage.priced(croft.yard(), "swing joint", "99.00")),
+                List.of(
+                        "budget: swing joint",
+                        "budget: goods",
+                        "budget: tax",
+                        "budget: contingency",
+                        "budget: total",
+                        "budget: total now"));
+        HeadId corner = new HeadId("side lawn/1");
+        Point at = croft.yard().water().head(corner).orElseThrow().at();
+        Point beside = new Point(at.xM() + 0.3, at.yM() + 0.2);
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(Damage.moved(croft.yard(), corner, beside)),
+                List.of("side lawn/1: first tape", "side lawn/1: second tape", "side lawn/1: crossing"));
+        ExplainedFigures.differ(
+                croft.assessment(),
+                Example.assess(Damage.without(croft.yard(), corner)),
+                List.of("materials: swing joint"));
     }
 
     private static PipeRun busiestLateral() {

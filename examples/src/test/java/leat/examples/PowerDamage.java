@@ -83,6 +83,28 @@ final class PowerDamage {
                 power.with(power.circuits(), loads, power.conduits(), power.powerCables(), power.valveCables()));
     }
 
+    /** All controllers drawing ten times as much. */
+    static Yard thirstierControllers(Yard yard) {
+        PowerSystem power = yard.power();
+        List<Load> loads = power.loads()
+                .map(one -> one instanceof Controller controller ? thirstier(controller) : one)
+                .toList();
+        return yard.withPower(
+                power.with(power.circuits(), loads, power.conduits(), power.powerCables(), power.valveCables()));
+    }
+
+    private static Controller thirstier(Controller one) {
+        return new Controller(
+                one.id(),
+                one.at(),
+                one.inside(),
+                one.stations(),
+                one.power().times(10),
+                one.circuit(),
+                one.phase(),
+                one.ahead());
+    }
+
     private static Controller in(Controller one, String structure) {
         return new Controller(
                 one.id(),

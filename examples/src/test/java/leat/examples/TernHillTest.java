@@ -53,6 +53,13 @@ class TernHillTest {
                 () -> hill.assessment().findings().toString());
     }
 
+    /** Each figure of the plan is asked; the last line is the figure to the last bit. */
+    @Tag("law")
+    @Test
+    void everyFigureIsExplained() {
+        assertTrue(ExplainedFigures.check(hill.assessment()) > 2_500);
+    }
+
     @Tag("pinned")
     @Test
     void theSizeOfThePlan() {

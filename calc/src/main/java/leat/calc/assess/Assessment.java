@@ -2,18 +2,14 @@ package leat.calc.assess;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.stream.Stream;
 import leat.calc.budget.BudgetResult;
 import leat.calc.coverage.CoverageResult;
-import leat.calc.digging.Digging;
 import leat.calc.digging.DiggingParameters;
 import leat.calc.digging.DiggingResult;
-import leat.calc.hydraulics.Hydraulics;
-import leat.calc.hydraulics.HydraulicsParameters;
 import leat.calc.hydraulics.HydraulicsResult;
 import leat.calc.phasing.PhasingResult;
-import leat.calc.schedule.Schedule;
 import leat.calc.schedule.ScheduleParameters;
 import leat.calc.schedule.ScheduleResult;
 import leat.calc.sizing.SizeReviewResult;
@@ -22,26 +18,17 @@ import leat.calc.supply.SupplyResult;
 import leat.calc.takeoff.TakeoffResult;
 import leat.calc.trenching.TrenchReviewResult;
 import leat.calc.wiring.WiringResult;
-import leat.calc.wiring.WiringReview;
-import leat.calc.wiring.WiringReviewParameters;
 import leat.calc.workplan.WorkPlanResult;
 import leat.calc.zoning.ZoneReviewResult;
 import leat.model.fault.InvalidValueException;
-import leat.model.fault.Nearest;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
 import leat.model.finding.Severity;
 import leat.model.finding.Subject;
 import leat.model.id.Id;
 import leat.model.id.NaturalOrder;
-import leat.model.id.SegmentId;
-import leat.model.id.ZoneId;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
-import leat.model.trench.TrenchSegment;
-import leat.model.water.Head;
-import leat.model.water.HoseBib;
-import leat.model.water.Zone;
 
 /** Every result for one site, computed together. */
 public record Assessment(
@@ -60,8 +47,6 @@ public record Assessment(
         TakeoffResult takeoff,
         BudgetResult budget,
         ScheduleResult schedule) {
-
-    private static final String MATERIALS = "materials";
 
     private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(Finding::severity)
             .thenComparing(finding -> finding.rule().id())
@@ -105,23 +90,33 @@ public record Assessment(
     /**
      * How a figure came about, computed now by the same kernel; its last line equals the figure to the last bit.
      *
-     * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code minutes July} or
-     *     {@code minutes peak} of a zone, {@code length}, {@code width}, {@code volume}, {@code loose}, {@code bedding} or
-     *     {@code backfill} of a trench; {@code current}, {@code drop}, {@code ampacity} or {@code fill} of a circuit, a cable,
-     *     a load or a conduit
+     * @param figure one of {@link #figuresOf}, such as {@code pressure}
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
-        if (WiredThings.has(id)) {
-            return WiringReview.why(site, WiringReviewParameters.defaults(), id, figure);
-        }
-        if (id instanceof SegmentId trench) {
-            return Digging.why(site, digging(wiring), trench, figure);
-        }
-        if (id instanceof ZoneId zone) {
-            return Schedule.why(site, scheduling(coverage, hydraulics, zoning), zone, figure);
-        }
-        return Hydraulics.why(site, HydraulicsParameters.defaults(), id, figure);
+        return new Answers(this).of(id, figure.strip());
+    }
+
+    /**
+     * The same by name, alone or after the kind ({@code circuit garden}): of the first thing of that name that has such a
+     * figure, or of the stake that is lettered so. Of
+     * {@code materials}, {@code budget}, {@code digging} and {@code watering} it tells what belongs to the whole yard:
+     * {@code why("materials", "tee 1 in")}, {@code why("budget", "tax")}.
+     *
+     * @throws InvalidValueException if nothing is called so, or it has no such figure; the message says which it has
+     */
+    public Ledger why(String name, String figure) {
+        return new Answers(this).of(name, figure.strip());
+    }
+
+    /** The names of all figures that can be asked of what is called so; words in capitals stand for what follows. */
+    public List<String> figuresOf(String name) {
+        return new Answers(this).figuresOf(name);
+    }
+
+    /** The same by kind of thing, and then by topic of the whole yard. */
+    public static Map<String, List<String>> figures() {
+        return FigureNames.everyKind();
     }
 
     /** Conduits and cables lie as deep as the electrical code asks. */
@@ -135,45 +130,5 @@ public record Assessment(
                 .withCoverage(coverage)
                 .withHydraulics(hydraulics)
                 .withZoning(zoning);
-    }
-
-    /**
-     * The same by name: of the first thing of that name that has figures, heads before hose bibs, zones and trenches, or of
-     * what is wired. Of {@code materials} it tells where a material goes, place by place: {@code why("materials", "tee 1 in")}.
-     */
-    public Ledger why(String name, String figure) {
-        if (name.equals(MATERIALS)) {
-            return takeoff.why(figure);
-        }
-        Optional<Id> wired = WiredThings.with(yard().power(), figure)
-                .filter(id -> id.name().equals(name))
-                .findFirst();
-        if (wired.isPresent()) {
-            return why(wired.get(), figure);
-        }
-        Optional<? extends Id> found =
-                explained().filter(id -> id.name().equals(name)).findFirst();
-        return why(found.orElseThrow(() -> unknown(name)), figure);
-    }
-
-    /** All that has figures that can be explained. */
-    private Stream<? extends Id> explained() {
-        return Stream.<Stream<? extends Id>>of(
-                        yard().water().heads().stream().map(Head::id),
-                        yard().water().bibs().stream().map(HoseBib::id),
-                        yard().water().zones().stream().map(Zone::id),
-                        yard().trenches().stream().map(TrenchSegment::id))
-                .flatMap(ids -> ids);
-    }
-
-    private InvalidValueException unknown(String name) {
-        List<String> names = explained().map(Id::name).toList();
-        String nearest =
-                Nearest.to(name, names).map(near -> "; perhaps '" + near + "'").orElse("");
-        return new InvalidValueException(
-                "why",
-                "name",
-                "'" + name + "'",
-                "the name of a head, a hose bib, a zone or a trench, or " + MATERIALS + nearest);
     }
 }

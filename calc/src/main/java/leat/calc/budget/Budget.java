@@ -11,6 +11,9 @@ import leat.calc.Progress;
 import leat.calc.takeoff.MaterialLine;
 import leat.model.catalog.Costs;
 import leat.model.catalog.MaterialKind;
+import leat.model.fault.InvalidValueException;
+import leat.model.fault.UnfinishedException;
+import leat.model.finding.Ledger;
 import leat.model.finding.Status;
 import leat.model.plan.Site;
 import leat.model.quantity.Count;
@@ -41,6 +44,20 @@ public final class Budget {
         Status status =
                 progress.stopped() ? Status.STOPPED : parameters.takeoff().status();
         return new BudgetResult(status, lines, sums);
+    }
+
+    /**
+     * How a figure of the budget came about; its last line equals it to the smallest coin.
+     *
+     * @param figure {@code goods}, {@code labour}, {@code tax}, {@code contingency} or {@code total}, alone or followed by
+     *     {@code now} or {@code later}; or the key of a material or its first words
+     * @throws InvalidValueException if there is no such figure
+     * @throws UnfinishedException if there is no budget, or the material has no price
+     */
+    public static Ledger why(Site site, BudgetParameters parameters, String figure) {
+        return new BudgetLedger(
+                        run(site, parameters, Progress.NONE), site.yard().costs())
+                .of(figure);
     }
 
     /** Labour is reckoned only if it has a price; all else is missed. */

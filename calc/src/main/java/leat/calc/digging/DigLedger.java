@@ -19,7 +19,10 @@ import leat.model.trench.TrenchSegment;
 /** Tells step by step how a figure of a trench came about. */
 final class DigLedger {
 
-    private static final List<String> FIGURES = List.of("length", "width", "volume", "loose", "bedding", "backfill");
+    private static final List<String> FIGURES =
+            List.of("length", "width", "depth", "cover", "volume", "loose", "bedding", "backfill");
+
+    private static final String COVER = "cover ";
 
     private static final Citation GEOMETRY = new Citation("geometry, docs/theory/digging.md", Standing.RECOMPUTED);
 
@@ -37,9 +40,14 @@ final class DigLedger {
     }
 
     Ledger of(String figure) {
+        if (figure.startsWith(COVER)) {
+            addCover(figure.substring(COVER.length()));
+            return new Ledger(Subject.of(trench.id()), figure, steps);
+        }
         switch (figure) {
             case "length" -> addLength();
             case "width" -> addWidth();
+            case "depth" -> addDepth();
             case "volume" -> addVolume();
             case "loose" -> addLoose();
             case "bedding" -> addBedding();
@@ -49,7 +57,8 @@ final class DigLedger {
                         "why",
                         "figure",
                         "'" + figure + "'",
-                        String.join(", ", FIGURES) + Nearest.hint(figure, FIGURES));
+                        String.join(", ", FIGURES) + " (of a thing, as in 'cover main')"
+                                + Nearest.hint(figure, FIGURES));
         }
         return new Ledger(Subject.of(trench.id()), figure, steps);
     }
@@ -81,6 +90,78 @@ final class DigLedger {
                 new Length(dug.tool.widthM()),
                 dug.tool.rule().citation());
         step("width of the trench", "the widest of these", new Length(dug.widthM), GEOMETRY);
+    }
+
+    /** The planner digs as deep as the thing asks that wants to lie deepest; a yard may state a depth of its own. */
+    private void addDepth() {
+        for (Laid one : dug.things()) {
+            steps.add(new Step(
+                    "where the underside of " + one.id().name() + " may lie at the highest",
+                    "least cover + diameter",
+                    List.of(
+                            input("least cover", new Length(one.coverM())),
+                            input("diameter", new Length(one.outsideM()))),
+                    new Length(one.reachM()),
+                    GEOMETRY));
+        }
+        steps.add(new Step(
+                "depth of the trench, from finished grade to its bottom",
+                "as planned or stated; the deepest of these and the bed below it fit",
+                List.of(input("bed", new Length(dug.arrangement.bedM()))),
+                trench.depth(),
+                new Citation("the plan", Standing.RECOMPUTED)));
+    }
+
+    private void addCover(String thing) {
+        List<LaidDepth> laid = dug.arrangement.depths();
+        LaidDepth one = laid.stream()
+                .filter(each -> each.id().name().equals(thing))
+                .findFirst()
+                .orElseThrow(() -> notLaid(thing, laid));
+        Arrangement.Layer layer = dug.arrangement.layers().get((int) one.layer().value() - 1);
+        Length bottom = new Length(layer.bottomM());
+        steps.add(underside((int) one.layer().value(), layer));
+        steps.add(new Step(
+                "cover of " + thing + ", from finished grade to its top",
+                "underside - diameter; rules ask for the least cover",
+                List.of(
+                        input("underside", bottom),
+                        input("diameter", one.outside()),
+                        input("least cover", one.wanted())),
+                one.cover(),
+                GEOMETRY));
+    }
+
+    /** An upper layer lies as far above the thickest thing below it as power must stay from other things. */
+    private Step underside(int number, Arrangement.Layer layer) {
+        String text = "depth of the underside of layer " + number + ", counted from the bottom";
+        if (number == 1) {
+            return new Step(
+                    text,
+                    "depth - bed",
+                    List.of(input("depth", trench.depth()), input("bed", new Length(dug.arrangement.bedM()))),
+                    new Length(layer.bottomM()),
+                    site.rules().get("digging.bed").citation());
+        }
+        Arrangement.Layer below = dug.arrangement.layers().get(number - 2);
+        return new Step(
+                text,
+                "underside of the layer below - thickest thing in it - distance kept",
+                List.of(
+                        input("underside of the layer below", new Length(below.bottomM())),
+                        input("thickest thing in it", new Length(below.thickestM())),
+                        input("distance kept", new Length(below.bottomM() - below.thickestM() - layer.bottomM()))),
+                new Length(layer.bottomM()),
+                site.rules().get("digging.room").citation());
+    }
+
+    private static InvalidValueException notLaid(String thing, List<LaidDepth> laid) {
+        List<String> names = laid.stream().map(one -> one.id().name()).toList();
+        return new InvalidValueException(
+                "why",
+                "cover of",
+                "'" + thing + "'",
+                "one of " + String.join(", ", names) + Nearest.hint(thing, names));
     }
 
     private void addVolume() {

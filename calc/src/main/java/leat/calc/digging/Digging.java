@@ -63,6 +63,19 @@ public final class Digging {
         return new DigLedger(trench, dug, site, parameters).of(figure);
     }
 
+    /**
+     * How a figure of all trenches together came about, trench by trench; its last line equals the figure of
+     * {@link DigTotals} or {@link DigSaving} to the last bit.
+     *
+     * @param figure {@code length}, {@code by hand}, {@code volume}, {@code loose}, {@code bedding}, {@code backfill},
+     *     {@code left over} or {@code loads}, alone or followed by {@code now} or {@code later}; {@code saved length} or
+     *     {@code saved volume}
+     * @throws InvalidValueException if there is no such figure
+     */
+    public static Ledger why(Site site, DiggingParameters parameters, String figure) {
+        return new DigTotalsLedger(site, parameters).of(figure);
+    }
+
     /** Only the graver of the two counts. At the very depth the caution holds already. */
     private static void addDepth(TrenchSegment trench, Site site, List<Finding> findings) {
         Rule support = site.rules().get("digging.depth.support");

@@ -94,6 +94,10 @@ final class Dug {
         return sumM3;
     }
 
+    List<Laid> things() {
+        return things;
+    }
+
     int thingsCount() {
         return things.size();
     }

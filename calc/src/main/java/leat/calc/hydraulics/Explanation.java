@@ -27,12 +27,16 @@ final class Explanation {
 
     private static final Citation SUM = new Citation("sum of the lines above", Standing.RECOMPUTED);
 
+    private static final Citation STATED = new Citation("the yard", Standing.STATED);
+
     private final Site site;
     private final WaterPath path;
+    private final WaterFormulas formulas;
 
     Explanation(Site site, WaterPath path) {
         this.site = site;
         this.path = path;
+        formulas = new WaterFormulas(site.yard().units());
         if (!path.solve(Pressure.ZERO)) {
             throw new UnfinishedException(List.of("no pressures were found at which all parts of the path agree"));
         }
@@ -50,8 +54,13 @@ final class Explanation {
         return new Ledger(Subject.of(id), figure, steps);
     }
 
-    Ledger bib(BibId id) {
-        return new Ledger(Subject.of(id), "pressure", toPressure(path.last()));
+    Ledger bib(BibId id, String figure) {
+        if (figure.equals("flow")) {
+            Step stated = new Step(
+                    "flow that the bib is planned for", "as stated", List.of(), path.flow(path.last()), STATED);
+            return new Ledger(Subject.of(id), figure, List.of(stated));
+        }
+        return new Ledger(Subject.of(id), figure, toPressure(path.last()));
     }
 
     private List<Step> toPressure(int place) {
@@ -64,25 +73,25 @@ final class Explanation {
         steps.add(atRest(path.source()));
         way.stream().filter(here -> isWorthALine(path.link(here))).forEach(here -> steps.add(loss(here)));
         steps.add(rise(place));
-        steps.add(new Step("pressure that is left", "sum", List.of(), path.pressure(place), SUM));
+        steps.add(new Step("pressure that is left", "sum of the lines above", List.of(), path.pressure(place), SUM));
         return steps;
     }
 
-    private static Step atRest(Source source) {
+    private Step atRest(Source source) {
         String text = "pressure at source " + source.id().name() + " at rest";
-        var stated = new Citation("the yard", Standing.STATED);
         if (source instanceof Pump pump && pump.lift().metres() != 0) {
             List<Step.Input> inputs = List.of(input("shut-off", pump.shutOff()), input("lift", pump.lift()));
-            return new Step(text, "shut-off - lift · 999.1 kg/m³ · g", inputs, source.staticPressure(), stated);
+            return new Step(
+                    text, "shut-off - " + formulas.weight() + " · lift", inputs, source.staticPressure(), STATED);
         }
-        return new Step(text, "as stated", List.of(), source.staticPressure(), stated);
+        return new Step(text, "as stated", List.of(), source.staticPressure(), STATED);
     }
 
     private static boolean isWorthALine(Link link) {
         return link.friction() > 0 || link.minor() > 0 || link.isDevice();
     }
 
-    private Step loss(int place) {
+    Step loss(int place) {
         Link link = path.link(place);
         List<Step.Input> inputs = new ArrayList<>();
         inputs.add(new Step.Input("Q", path.flow(place)));
@@ -97,6 +106,9 @@ final class Explanation {
         if (isDeviceAlone(link)) {
             addLaw(link, inputs);
         }
+        if (link.kind() == Link.Kind.SOURCE) {
+            inputs.addAll(SourceLaw.inputs(path.source()));
+        }
         return new Step(text(link), formula(link), inputs, path.loss(place).times(-1), link.citation());
     }
 
@@ -107,25 +119,25 @@ final class Explanation {
         };
     }
 
-    /** The device's law in the units in which makers state it: k is in kPa per (L/s)^n. */
-    private static void addLaw(Link link, List<Step.Input> inputs) {
-        double pascalsPerM = PipeLaw.PASCALS_PER_M;
-        double perLitre = link.deviceK() * pascalsPerM / 1_000 * StrictMath.pow(0.001, link.deviceN());
-        inputs.add(new Step.Input("p0", new Pressure(link.thresholdM() * pascalsPerM)));
-        inputs.add(new Step.Input("k in kPa per (L/s)^n", Ratio.of(perLitre)));
+    /** The device's law in the units of the yard. */
+    private void addLaw(Link link, List<Step.Input> inputs) {
+        double pascalsPerUnit = link.deviceK() * PipeLaw.PASCALS_PER_M;
+        inputs.add(new Step.Input("p0", new Pressure(link.thresholdM() * PipeLaw.PASCALS_PER_M)));
+        inputs.add(new Step.Input(
+                "k" + formulas.unitOfDeviceLaw(), formulas.deviceFactor(pascalsPerUnit, link.deviceN())));
         inputs.add(new Step.Input("n", Ratio.of(link.deviceN())));
     }
 
     private static String text(Link link) {
-        String of = link.of() == null ? "" : link.of().name();
+        String of = link.of() == null ? "" : link.of().title();
         return switch (link.kind()) {
-            case SOURCE -> "fall at source " + of + " while the water is drawn";
-            case METER -> "meter of source " + of;
-            case BACKFLOW -> "backflow preventer " + of;
-            case FITTED -> "device at the inlet of pipe " + of;
-            case PIPE -> "friction and fittings in pipe " + of;
-            case VALVE -> "zone valve " + of;
-            case HEAD -> "swing joint of head " + of;
+            case SOURCE -> "fall at " + of + " while the water is drawn";
+            case METER -> "meter of " + of;
+            case BACKFLOW -> of;
+            case FITTED -> "device at the inlet of " + of;
+            case PIPE -> "friction and fittings in " + of;
+            case VALVE -> "zone valve " + (link.of() == null ? "" : link.of().name());
+            case HEAD -> "swing joint of " + of;
         };
     }
 
@@ -133,8 +145,8 @@ final class Explanation {
         return switch (link.kind()) {
             case SOURCE -> SourceLaw.formula(path.source());
             case METER, BACKFLOW, FITTED, VALVE -> "p0 + k · Q^n";
-            case PIPE -> "10.67 · L · Q^1.852 / (C^1.852 · d^4.8704) + K · v²/(2g)";
-            case HEAD -> "K · v²/(2g)";
+            case PIPE -> formulas.friction() + " + " + formulas.minor();
+            case HEAD -> formulas.minor();
         };
     }
 
@@ -153,13 +165,13 @@ final class Explanation {
         double riseM = path.link(place).elevationM() - path.sourceElevationM();
         return new Step(
                 "rise from the source",
-                "- height · 999.1 kg/m³ · g",
+                formulas.rise(),
                 List.of(new Step.Input("height", new Length(riseM))),
                 new Pressure(-riseM * PipeLaw.PASCALS_PER_M),
                 new Citation("weight of water at 15 °C", Standing.PUBLISHED));
     }
 
-    private Step flow(HeadId id, int place) {
+    Step flow(HeadId id, int place) {
         Head head = site.yard().water().head(id).orElseThrow();
         HeadFamily family = site.catalog().head(head.family());
         List<Step.Input> inputs = List.of(
@@ -168,7 +180,7 @@ final class Explanation {
                 input("reference flow", family.referenceFlow(head)),
                 input("x", Ratio.of(family.jet().flowExponent())));
         return new Step(
-                "flow of head family " + family.key(),
+                "drawn by head " + id.name() + ", family " + family.key(),
                 "reference flow · (p / reference pressure)^x",
                 inputs,
                 path.outletFlow(place),

@@ -19,7 +19,7 @@ public final class Hydraulics {
         return new Network(site, parameters);
     }
 
-    /** How the {@code pressure} or {@code flow} of a head, or the pressure of a bib, came about. */
+    /** How a figure of a head, a bib, a zone or a pipe came about; see {@link Network#why}. */
     public static Ledger why(Site site, HydraulicsParameters parameters, Id id, String figure) {
         return prepare(site, parameters).why(id, figure);
     }

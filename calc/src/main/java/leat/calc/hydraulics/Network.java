@@ -2,6 +2,7 @@ package leat.calc.hydraulics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leat.calc.Progress;
@@ -17,6 +18,7 @@ import leat.model.id.Id;
 import leat.model.id.PipeId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Site;
+import leat.model.quantity.Flow;
 import leat.model.quantity.Pressure;
 import leat.model.water.HoseBib;
 import leat.model.water.Zone;
@@ -96,9 +98,10 @@ public final class Network {
     }
 
     /**
-     * How a figure of a head or a bib came about, from the source on.
+     * How a figure of a head, a bib, a zone or a pipe came about, from the source on.
      *
-     * @param figure {@code pressure}, or {@code flow} for a head
+     * @param figure {@code pressure} or {@code flow} of a head or a bib, {@code flow} of a zone, {@code flow},
+     *     {@code velocity} or {@code loss} of a pipe while most runs through it
      * @throws InvalidValueException if there is no such figure
      */
     public Ledger why(Id id, String figure) {
@@ -109,17 +112,56 @@ public final class Network {
                 }
             }
         }
-        if (id instanceof BibId bib && figure.equals("pressure") && bibs.containsKey(bib)) {
+        if (id instanceof BibId bib && (figure.equals("pressure") || figure.equals("flow"))) {
             PathFinder.Found found = bibs.get(bib);
             if (found != null && found.path().isPresent()) {
-                return new Explanation(site, found.path().get()).bib(bib);
+                return new Explanation(site, found.path().get()).bib(bib, figure);
+            }
+        }
+        if (id instanceof ZoneId zone && figure.equals("flow") && zones.containsKey(zone)) {
+            Optional<WaterPath> path = found(zones, zone).path();
+            if (path.isPresent()) {
+                return new LoadExplanation(new Explanation(site, path.get()), path.get(), zone).zone();
+            }
+        }
+        if (id instanceof PipeId pipe && LoadExplanation.OF_PIPES.contains(figure)) {
+            Optional<Id> busiest = busiest(pipe);
+            if (busiest.isPresent()) {
+                WaterPath path = path(busiest.get()).orElseThrow();
+                return new LoadExplanation(new Explanation(site, path), path, busiest.get()).pipe(pipe, figure);
             }
         }
         throw new InvalidValueException(
                 id.kind() + " " + id.name(),
                 "figure",
                 "'" + figure + "'",
-                "pressure or flow of a head, or pressure of a hose bib, that is fed by pipes with sizes");
+                "pressure or flow of a head or a hose bib, flow of a zone, or flow, velocity or loss of a pipe,"
+                        + " where sized pipes lead from the source");
+    }
+
+    private Optional<WaterPath> path(Id running) {
+        return running instanceof ZoneId zone
+                ? found(zones, zone).path()
+                : found(bibs, (BibId) running).path();
+    }
+
+    /** The zone or the bib that draws most through a pipe; the first of equals, zones before bibs. */
+    private Optional<Id> busiest(PipeId pipe) {
+        Id busiest = null;
+        Flow most = Flow.ZERO;
+        List<Id> all = new ArrayList<>(zones.keySet());
+        all.addAll(bibs.keySet());
+        for (Id running : all) {
+            PipeLoad load = (running instanceof ZoneId zone
+                            ? zone(zone).pipes()
+                            : bib((BibId) running).pipes())
+                    .get(pipe);
+            if (load != null && (busiest == null || load.flow().compareTo(most) > 0)) {
+                busiest = running;
+                most = load.flow();
+            }
+        }
+        return Optional.ofNullable(busiest);
     }
 
     /** All zones and bibs, one after the other, and what is wrong. */

@@ -1,8 +1,11 @@
 package leat.calc.hydraulics;
 
+import java.util.ArrayList;
+import java.util.List;
 import leat.calc.internal.pipes.PipeLaw;
 import leat.model.finding.Citation;
 import leat.model.finding.Standing;
+import leat.model.finding.Step;
 import leat.model.water.FlowTest;
 import leat.model.water.Mains;
 import leat.model.water.Pump;
@@ -39,6 +42,22 @@ final class SourceLaw {
         return source instanceof Mains
                 ? "(static - residual) · (Q / Q of the test)^1.852"
                 : source instanceof Pump ? "(shut-off - duty pressure) · (Q / duty flow)²" : "none";
+    }
+
+    static List<Step.Input> inputs(Source source) {
+        List<Step.Input> inputs = new ArrayList<>();
+        if (source instanceof Mains mains) {
+            inputs.add(new Step.Input("static", mains.staticPressure()));
+            mains.flowTest().ifPresent(test -> {
+                inputs.add(new Step.Input("residual", test.residual()));
+                inputs.add(new Step.Input("Q of the test", test.flow()));
+            });
+        } else if (source instanceof Pump pump) {
+            inputs.add(new Step.Input("shut-off", pump.shutOff()));
+            inputs.add(new Step.Input("duty pressure", pump.dutyPressure()));
+            inputs.add(new Step.Input("duty flow", pump.duty()));
+        }
+        return inputs;
     }
 
     private static Link link(Source source, double elevationM, double friction, double square, Citation citation) {

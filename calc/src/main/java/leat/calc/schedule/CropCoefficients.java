@@ -30,7 +30,8 @@ final class CropCoefficients {
         return Ratio.of(ofKind(kind, climate, month).value() * factor);
     }
 
-    private static Ratio ofKind(PlantKind kind, Climate climate, Month month) {
+    /** Without regard to where it grows. */
+    static Ratio ofKind(PlantKind kind, Climate climate, Month month) {
         if (!kind.monthly().isEmpty()) {
             int shift = climate.isSouthern() ? 6 : 0;
             return kind.monthly().get((month.getValue() - 1 + shift) % 12);

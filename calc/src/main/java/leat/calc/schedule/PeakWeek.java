@@ -5,7 +5,7 @@ import java.time.Month;
 import java.util.List;
 import leat.model.fault.Require;
 import leat.model.quantity.TimeSpan;
-import leat.model.quantity.Volume;
+import leat.model.quantity.WaterVolume;
 
 /**
  * The week of the year that asks for most: one without rain in the month in which the yard uses most.
@@ -25,7 +25,7 @@ public record PeakWeek(
         TimeSpan needed,
         TimeSpan allowed,
         TimeSpan least,
-        Volume volume) {
+        WaterVolume volume) {
 
     public PeakWeek {
         Require.present("peak week", "month", month);

@@ -14,7 +14,7 @@ import leat.model.plan.Site;
 import leat.model.quantity.Count;
 import leat.model.quantity.Flow;
 import leat.model.quantity.TimeSpan;
-import leat.model.quantity.Volume;
+import leat.model.quantity.WaterVolume;
 import leat.model.water.WateringHours;
 
 /** Lays the openings of the valves into the hours of each day, source by source. */
@@ -64,7 +64,7 @@ final class PeakWeekPlan {
                 TimeSpan.minutes(endMinute[busiest.ordinal()]),
                 allowed(hours),
                 least(),
-                new Volume(volumeM3));
+                new WaterVolume(volumeM3));
     }
 
     /** The hours that are stated, else those of the rule. */

@@ -12,7 +12,7 @@ import leat.model.finding.Status;
 import leat.model.id.ZoneId;
 import leat.model.plan.Site;
 import leat.model.quantity.TimeSpan;
-import leat.model.quantity.Volume;
+import leat.model.quantity.WaterVolume;
 import leat.model.water.Climate;
 import leat.model.water.Zone;
 
@@ -108,7 +108,7 @@ final class SchedulePass {
         for (int i = 0; i < grounds.size(); i++) {
             ZoneGround ground = grounds.get(i);
             ZoneSetting setting = settings.getOrDefault(ground.zone(), ZoneSetting.OFF);
-            Volume volume = volume(ground, setting, reference.month());
+            WaterVolume volume = volume(ground, setting, reference.month());
             months.add(new ZoneMonth(reference.month(), balances.get(i), setting, volume));
         }
         return months;
@@ -119,9 +119,9 @@ final class SchedulePass {
         return site.yard().watering().off().contains(month) || !CropCoefficients.grows(climate, month);
     }
 
-    static Volume volume(ZoneGround ground, ZoneSetting setting, Month month) {
+    static WaterVolume volume(ZoneGround ground, ZoneSetting setting, Month month) {
         double weeks = month.length(false) / (double) WeekDays.DAYS;
-        return new Volume(ground.flow().si() * setting.week().si() * weeks);
+        return new WaterVolume(ground.flow().si() * setting.week().si() * weeks);
     }
 
     private static YardMonth total(ReferenceMonth reference, List<ZoneMonth> zones) {
@@ -131,7 +131,7 @@ final class SchedulePass {
             weekS += zone.setting().week().si();
             volumeM3 += zone.volume().si();
         }
-        return new YardMonth(reference, new TimeSpan(weekS), new Volume(volumeM3));
+        return new YardMonth(reference, new TimeSpan(weekS), new WaterVolume(volumeM3));
     }
 
     private Optional<PeakWeek> peakWeek(Month month, List<ZoneMonth> zones) {

@@ -9,7 +9,7 @@ import leat.model.fault.Require;
 import leat.model.finding.Finding;
 import leat.model.finding.Status;
 import leat.model.id.ZoneId;
-import leat.model.quantity.Volume;
+import leat.model.quantity.WaterVolume;
 
 /**
  * When and how long each zone runs.
@@ -42,8 +42,8 @@ public record ScheduleResult(
     }
 
     /** Water of the whole year. */
-    public Volume year() {
-        return new Volume(
+    public WaterVolume year() {
+        return new WaterVolume(
                 months.stream().mapToDouble(month -> month.volume().si()).sum());
     }
 }

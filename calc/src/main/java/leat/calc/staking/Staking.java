@@ -3,7 +3,9 @@ package leat.calc.staking;
 import java.util.ArrayList;
 import java.util.List;
 import leat.calc.Progress;
+import leat.model.fault.InvalidValueException;
 import leat.model.finding.Finding;
+import leat.model.finding.Ledger;
 import leat.model.finding.Rule;
 import leat.model.finding.Status;
 import leat.model.finding.Subject;
@@ -61,5 +63,19 @@ public final class Staking {
         }
         Point origin = site.yard().terrain().survey().map(Survey::start).orElse(new Point(0, 0));
         return new StakingResult(status, origin, marks, stakes, findings);
+    }
+
+    /**
+     * How a tape of a stake came about, from the places on the plan; the last line equals the figure to the last bit.
+     *
+     * @param label  what is written on the stake
+     * @param figure {@code first tape}, {@code second tape}, {@code check tape}, {@code crossing} or {@code within}
+     * @throws InvalidValueException if there is no such stake or figure, or no two marks place the stake well
+     */
+    public static Ledger why(StakingResult result, StakingParameters parameters, String label, String figure) {
+        Stake stake = StakeLedger.find(result, label)
+                .orElseThrow(() -> new InvalidValueException(
+                        "why", "stake", "'" + label + "'", "what is written on a stake of the plan"));
+        return new StakeLedger(stake, parameters).of(figure);
     }
 }

@@ -114,7 +114,7 @@ public final class Iec60364 extends SharedCode implements ElectricalCode {
                         loop,
                         DROP_TABLE,
                         input("l", oneWay),
-                        input("r, of one metre out and back", perMetre)));
+                        perLength("r, out and back", perMetre)));
     }
 
     /** Counted from the origin to the load, so a part of the way must keep the limit of the whole. */

@@ -22,15 +22,23 @@ final class LoadCurrents {
         return !(load instanceof Outlet);
     }
 
+    static List<? extends Load> lasting(Collection<? extends Load> loads) {
+        return loads.stream().filter(LoadCurrents::lasts).toList();
+    }
+
+    /** What does not last for hours. */
+    static List<? extends Load> passing(Collection<? extends Load> loads) {
+        return loads.stream().filter(load -> !lasts(load)).toList();
+    }
+
     /** What the breaker is chosen and held for. */
     static Current reckoned(ElectricalCode code, Collection<? extends Load> loads, Voltage voltage, int liveWires) {
-        List<? extends Load> lasting =
-                loads.stream().filter(LoadCurrents::lasts).toList();
-        List<? extends Load> other = loads.stream().filter(load -> !lasts(load)).toList();
-        double lastingA =
-                code.loadCurrent(total(lasting), voltage, liveWires).value().si();
-        double otherA =
-                code.loadCurrent(total(other), voltage, liveWires).value().si();
+        double lastingA = code.loadCurrent(total(lasting(loads)), voltage, liveWires)
+                .value()
+                .si();
+        double otherA = code.loadCurrent(total(passing(loads)), voltage, liveWires)
+                .value()
+                .si();
         return new Current(lastingA * code.continuousFactor().limit().si() + otherA);
     }
 }

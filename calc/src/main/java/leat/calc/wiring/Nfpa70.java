@@ -39,6 +39,7 @@ import leat.model.quantity.Volume;
  */
 public final class Nfpa70 extends SharedCode implements ElectricalCode {
 
+    private static final double METRES_PER_FOOT = 0.3048;
     private static final int IN_CONDUIT_CELSIUS = 90;
     private static final int CABLE_CELSIUS = 60;
 
@@ -104,6 +105,12 @@ public final class Nfpa70 extends SharedCode implements ElectricalCode {
         return conductor.metal().perMetre();
     }
 
+    /** As table 8 prints it. */
+    @Override
+    Step.Input perLength(String symbol, Resistance perMetre) {
+        return input(symbol + ", of 1000 ft", perMetre.times(1_000 * METRES_PER_FOOT));
+    }
+
     @Override
     public Answer<Resistance> loopResistance(ConductorSpec conductor, Length oneWay, int liveWires) {
         Resistance perMetre = warmPerMetre(conductor);
@@ -117,7 +124,7 @@ public final class Nfpa70 extends SharedCode implements ElectricalCode {
                         loop,
                         TABLE_8,
                         input("l", oneWay),
-                        input("r, of one metre", perMetre)));
+                        perLength("r", perMetre)));
     }
 
     @Override

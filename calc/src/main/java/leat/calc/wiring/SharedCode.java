@@ -21,6 +21,7 @@ import leat.model.fault.InvalidValueException;
 import leat.model.finding.Citation;
 import leat.model.finding.Rule;
 import leat.model.finding.Standing;
+import leat.model.finding.Step;
 import leat.model.power.CodeFamily;
 import leat.model.quantity.Area;
 import leat.model.quantity.Current;
@@ -310,9 +311,14 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
                         Steps.OHM,
                         input("l", oneWay),
                         input("Iv", valve),
-                        input("rv, of one metre", own),
+                        perLength("rv", own),
                         input("Ic", common),
-                        input("rc, of one metre", shared)));
+                        perLength("rc", shared)));
+    }
+
+    /** Resistance of a wire for its length, as the tables of the code state it. */
+    Step.Input perLength(String symbol, Resistance perMetre) {
+        return input(symbol + ", of one metre", perMetre);
     }
 
     public Answer<Length> longestControlRun(
@@ -331,8 +337,8 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
                         limit.citation(),
                         input("U", limit.limit()),
                         input("Iv", valve),
-                        input("rv, of one metre", own),
+                        perLength("rv", own),
                         input("Ic", common),
-                        input("rc, of one metre", shared)));
+                        perLength("rc", shared)));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import leat.model.fault.InvalidValueException;
 import leat.model.finding.Citation;
 import leat.model.finding.Ledger;
+import leat.model.finding.Rule;
 import leat.model.finding.Standing;
 import leat.model.finding.Step;
 import leat.model.finding.Subject;
@@ -17,10 +18,12 @@ import leat.model.id.LoadId;
 import leat.model.id.WireEndId;
 import leat.model.plan.Site;
 import leat.model.power.Circuit;
+import leat.model.power.Conduit;
 import leat.model.power.Load;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
 import leat.model.power.ValveCable;
+import leat.model.quantity.Count;
 import leat.model.quantity.Current;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
@@ -47,10 +50,10 @@ final class WiringLedger {
         Optional<List<Step>> steps = Optional.empty();
         List<String> known = List.of();
         if (id instanceof CircuitId one && power.circuit(one).isPresent()) {
-            known = List.of("current", "ampacity");
+            known = List.of("load", "current", "reckoned", "drop", "ampacity");
             steps = ofCircuit(power.circuit(one).get(), figure);
         } else if (id instanceof CableId one && power.cable(one).isPresent()) {
-            known = List.of("current", "drop", "ampacity");
+            known = List.of("current", "drop", "ampacity", "conductor");
             steps = power.cable(one).get() instanceof PowerCable cable
                     ? ofCable(cable, figure)
                     : ofValves((ValveCable) power.cable(one).get(), figure);
@@ -58,10 +61,8 @@ final class WiringLedger {
             known = List.of("current", "drop");
             steps = ofLoad(power.load(one).get(), figure);
         } else if (id instanceof ConduitId one && power.conduit(one).isPresent()) {
-            known = List.of("fill");
-            steps = figure.equals("fill")
-                    ? figures.fill(power.conduit(one).get()).map(Answer::steps)
-                    : Optional.empty();
+            known = List.of("fill", "most fill", "bends");
+            steps = ofConduit(power.conduit(one).get(), figure);
         }
         List<String> allowed = known;
         return steps.map(some -> new Ledger(Subject.of(id), figure, some))
@@ -86,7 +87,10 @@ final class WiringLedger {
     private Optional<List<Step>> ofCircuit(Circuit circuit, String figure) {
         CircuitReview review = figures.circuit(circuit.id());
         return switch (figure) {
+            case "load" -> Optional.of(CircuitSteps.load(review));
             case "current" -> currents(review, circuit.panel());
+            case "reckoned" -> Optional.of(CircuitSteps.reckoned(code, review));
+            case "drop" -> farthest(review).flatMap(load -> dropAt(review, load));
             case "ampacity" -> review.weakest().flatMap(review::ampacity).map(Answer::steps);
             default -> Optional.empty();
         };
@@ -98,9 +102,55 @@ final class WiringLedger {
         return switch (figure) {
             case "current" -> end.flatMap(one -> currents(review, one));
             case "ampacity" -> review.ampacity(cable).map(Answer::steps);
+            case "conductor" -> CircuitSteps.conductor(code, review, cable, figures.contents());
             case "drop" -> end.flatMap(one -> drop(review, cable, one));
             default -> Optional.empty();
         };
+    }
+
+    /** The load with the greatest drop, whose drop is that of the circuit; the first of equals. */
+    private static Optional<LoadId> farthest(CircuitReview review) {
+        LoadId farthest = null;
+        double mostV = -1;
+        for (Load load : review.tree().loads()) {
+            Optional<Voltage> lost = review.drops().lost(load.id());
+            if (lost.isPresent() && lost.get().si() > mostV) {
+                farthest = load.id();
+                mostV = lost.get().si();
+            }
+        }
+        return Optional.ofNullable(farthest);
+    }
+
+    private Optional<List<Step>> ofConduit(Conduit conduit, String figure) {
+        return switch (figure) {
+            case "fill" -> figures.fill(conduit).map(Answer::steps);
+            case "most fill" -> Optional.of(mostFill(figures.figures(conduit)));
+            case "bends" -> Optional.of(bends(conduit, figures.figures(conduit)));
+            default -> Optional.empty();
+        };
+    }
+
+    private List<Step> mostFill(ConduitFigures conduit) {
+        Rule rule = code.fillLimit(Math.max(1, (int) conduit.wires().value()));
+        return List.of(Steps.step(
+                "greatest share of its inside that may be filled",
+                "rule " + rule.id(),
+                conduit.most(),
+                rule.citation(),
+                input("wires and cables in it", conduit.wires())));
+    }
+
+    private List<Step> bends(Conduit conduit, ConduitFigures figures) {
+        Rule rule = code.bendLimit();
+        return List.of(Steps.step(
+                "bends between its two ends, the rises out of the trench included",
+                "Σ of the turns along its route + 90° at each end of a rigid conduit",
+                figures.bends(),
+                rule.citation(),
+                input(
+                        "corners of the route",
+                        Count.of(Math.max(0, conduit.route().points().size() - 2)))));
     }
 
     private static Optional<WireEndId> end(CircuitReview review, PowerCable cable) {
@@ -158,6 +208,7 @@ final class WiringLedger {
                         site.catalog().electrical().valveSupply().inrush(),
                         site.catalog().electrical().valveSupply().citation())));
             case "drop" -> figures.valveDrop(cable).map(Answer::steps);
+            case "conductor" -> figures.valveDrop(cable).map(lost -> CircuitSteps.valveConductor(code, cable, lost));
             default -> Optional.empty();
         };
     }

@@ -12,6 +12,7 @@ import leat.model.plan.Site;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.Volume;
+import leat.model.quantity.WaterVolume;
 import leat.model.water.PipeRun;
 
 /** The figure that goes with a step: how long a way to dig, how much earth or water. */
@@ -33,7 +34,7 @@ final class StepFigures {
             case BED -> Optional.of(new Volume(sum(things, dig -> dig.bedding().cubicMetres())));
             case BACKFILL ->
                 Optional.of(new Volume(sum(things, dig -> dig.backfill().cubicMetres())));
-            case TEST_MAIN -> Optional.of(new Volume(waterM3(things)));
+            case TEST_MAIN -> Optional.of(new WaterVolume(waterM3(things)));
             default -> Optional.empty();
         };
     }

@@ -3,7 +3,7 @@ package leat.model.finding;
 import java.util.List;
 import leat.model.fault.InvalidValueException;
 import leat.model.fault.Require;
-import leat.model.quantity.Quantity;
+import leat.model.quantity.Figure;
 
 /**
  * How a figure came about, step by step.
@@ -23,7 +23,7 @@ public record Ledger(Subject subject, String figure, List<Step> steps) {
         }
     }
 
-    public Quantity value() {
+    public Figure value() {
         return steps.get(steps.size() - 1).value();
     }
 }

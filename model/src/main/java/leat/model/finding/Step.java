@@ -2,7 +2,7 @@ package leat.model.finding;
 
 import java.util.List;
 import leat.model.fault.Require;
-import leat.model.quantity.Quantity;
+import leat.model.quantity.Figure;
 
 /**
  * One line of a ledger.
@@ -12,7 +12,7 @@ import leat.model.quantity.Quantity;
  * @param inputs  each with its name
  * @param value   what this step gives; losses are negative
  */
-public record Step(String text, String formula, List<Input> inputs, Quantity value, Citation citation) {
+public record Step(String text, String formula, List<Input> inputs, Figure value, Citation citation) {
 
     public Step {
         Require.present("step", "text", text);
@@ -23,5 +23,5 @@ public record Step(String text, String formula, List<Input> inputs, Quantity val
     }
 
     /** A named figure that goes into a step. */
-    public record Input(String name, Quantity value) {}
+    public record Input(String name, Figure value) {}
 }

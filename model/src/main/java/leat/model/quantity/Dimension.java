@@ -7,6 +7,7 @@ public enum Dimension {
     LENGTH("length", Length::new),
     AREA("area", Area::new),
     VOLUME("volume", Volume::new),
+    WATER("volume of water", WaterVolume::new),
     PRESSURE("pressure", Pressure::new),
     FLOW("flow", Flow::new),
     VELOCITY("velocity", Velocity::new),

@@ -16,11 +16,16 @@ public enum Unit {
     INCH(Dimension.LENGTH, 0.0254, "in", "\""),
     SQUARE_METRE(Dimension.AREA, 1, "m2", "m²"),
     SQUARE_FOOT(Dimension.AREA, 0.3048 * 0.3048, "ft2", "ft²"),
+    SQUARE_MILLIMETRE(Dimension.AREA, 1e-6, "mm2", "mm²"),
+    SQUARE_INCH(Dimension.AREA, 0.0254 * 0.0254, "in2", "in²"),
     CUBIC_METRE(Dimension.VOLUME, 1, "m3", "m³"),
     LITRE(Dimension.VOLUME, 0.001, "L"),
     GALLON(Dimension.VOLUME, 231 * 0.0254 * 0.0254 * 0.0254, "gal"),
     CUBIC_FOOT(Dimension.VOLUME, 0.3048 * 0.3048 * 0.3048, "ft3", "ft³"),
     CUBIC_YARD(Dimension.VOLUME, 0.9144 * 0.9144 * 0.9144, "yd3", "yd³"),
+    CUBIC_METRE_OF_WATER(Dimension.WATER, 1, "m3", "m³"),
+    LITRE_OF_WATER(Dimension.WATER, 0.001, "L"),
+    GALLON_OF_WATER(Dimension.WATER, 231 * 0.0254 * 0.0254 * 0.0254, "gal"),
     PASCAL(Dimension.PRESSURE, 1, "Pa"),
     KILOPASCAL(Dimension.PRESSURE, 1_000, "kPa"),
     BAR(Dimension.PRESSURE, 100_000, "bar"),
@@ -101,6 +106,7 @@ public enum Unit {
             case LENGTH -> us ? FOOT : METRE;
             case AREA -> us ? SQUARE_FOOT : SQUARE_METRE;
             case VOLUME -> us ? CUBIC_YARD : CUBIC_METRE;
+            case WATER -> us ? GALLON_OF_WATER : LITRE_OF_WATER;
             case PRESSURE -> us ? PSI : KILOPASCAL;
             case FLOW -> us ? GALLON_PER_MINUTE : LITRE_PER_MINUTE;
             case VELOCITY -> us ? FOOT_PER_SECOND : METRE_PER_SECOND;

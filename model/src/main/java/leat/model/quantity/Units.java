@@ -17,9 +17,20 @@ public final class Units {
     private static final int MOST_DIGITS = 12;
     private static final int MOST_DIGITS_ELSEWHERE = 6;
 
+    /** What is shown has at least so many digits that tell something. */
+    private static final int LEAST_DIGITS = 2;
+
+    private static final int LEAST_DIGITS_OF_A_LEDGER = 3;
+
+    /** 1/16 ft is half a step of the third decimal, though the quotient of doubles may lie a hair below. */
+    private static final MathContext WITHOUT_NOISE = new MathContext(14, RoundingMode.HALF_EVEN);
+
+    /** Of a unit. What is left of sums that should be nothing lies far below, what anybody measures far above. */
+    private static final double ROUNDING_OF_SUMS = 1e-9;
+
     /** A number, perhaps a fraction or a whole with a fraction, and its unit. */
     private static final Pattern TERM = Pattern.compile(
-            "\\s*([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)(?:(?:\\s+(\\d+))?/(\\d+))?\\s*(ft2|ft3|yd3|m2|m3/s|m3|[^\\s\\d.+-][^\\s\\d]*)?\\s*");
+            "\\s*([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)(?:(?:\\s+(\\d+))?/(\\d+))?\\s*(ft2|ft3|yd3|in2|mm2|m2|m3/s|m3|[^\\s\\d.+-][^\\s\\d]*)?\\s*");
 
     private Units() {}
 
@@ -122,7 +133,10 @@ public final class Units {
         return withSymbol(plain(figure.round(new MathContext(6, RoundingMode.HALF_EVEN))), usual);
     }
 
-    /** The figure as a person wants to read it, rounded to what matters on site. Never read back. */
+    /**
+     * The figure as a person wants to read it: with the decimals that matter on site, but at least two digits that tell
+     * something, such as 745.0 ft and 0.034 psi. Never read back.
+     */
     public static String show(Quantity quantity, UnitSystem system) {
         Unit usual = Unit.usual(quantity.dimension(), system);
         return withSymbol(number(quantity, system), usual);
@@ -130,22 +144,62 @@ public final class Units {
 
     /** The figure alone, rounded, in the unit that {@link #symbol} names; for columns that carry the unit in their head. */
     public static String number(Quantity quantity, UnitSystem system) {
-        Unit usual = Unit.usual(quantity.dimension(), system);
-        String text = String.format(
-                Locale.ROOT, "%." + decimals(quantity.dimension(), system) + "f", quantity.si() / usual.factor());
-        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        Dimension dimension = quantity.dimension();
+        return rounded(
+                quantity.si() / Unit.usual(dimension, system).factor(), decimals(dimension, system), LEAST_DIGITS);
     }
 
-    /** The figure as a person wants to read it in a unit of its own, such as water in gallons. Never read back. */
-    public static String showIn(Unit unit, int decimals, Quantity quantity) {
-        if (unit.dimension() != quantity.dimension()) {
-            throw new InvalidValueException(
-                    "unit",
-                    "dimension",
-                    unit.symbol(),
-                    "a unit of " + quantity.dimension().label());
+    /**
+     * The figure as a line of a ledger shows it, with at least three digits that tell something: depths, bores, sections
+     * of wires and other small things in a unit of their size, a ratio as the pure number that goes into the formula.
+     * Never read back.
+     */
+    public static String fine(Quantity quantity, UnitSystem system) {
+        double si = quantity.si();
+        boolean us = system == UnitSystem.US;
+        if (quantity instanceof Ratio) {
+            return plain(new BigDecimal(si).round(new MathContext(5, RoundingMode.HALF_EVEN)));
         }
-        return withSymbol(String.format(Locale.ROOT, "%." + decimals + "f", quantity.si() / unit.factor()), unit);
+        if (quantity instanceof Length) {
+            boolean small = Math.abs(si) < (us ? 3 * Unit.FOOT.factor() : 1);
+            return small
+                    ? fourDigits(si, us ? Unit.INCH : Unit.MILLIMETRE, us ? 3 : 1)
+                    : fine(si, us ? Unit.FOOT : Unit.METRE, us ? 2 : 3);
+        }
+        if (quantity instanceof Area && Math.abs(si) < Unit.SQUARE_FOOT.factor()) {
+            return fourDigits(si, us ? Unit.SQUARE_INCH : Unit.SQUARE_MILLIMETRE, us ? 4 : 2);
+        }
+        Dimension dimension = quantity.dimension();
+        return fine(si, Unit.usual(dimension, system), decimals(dimension, system));
+    }
+
+    private static String fine(double si, Unit unit, int decimals) {
+        return withSymbol(rounded(si / unit.factor(), decimals, LEAST_DIGITS_OF_A_LEDGER), unit);
+    }
+
+    /** No more than four digits, nor more than so many decimals where the third digit is not behind them. */
+    private static String fourDigits(double si, Unit unit, int mostDecimals) {
+        double figure = Math.abs(si / unit.factor());
+        int before = figure < 1 ? 0 : (int) Math.floor(Math.log10(figure)) + 1;
+        return fine(si, unit, Math.max(0, Math.min(mostDecimals, 4 - before)));
+    }
+
+    /**
+     * With that many decimals, and with more where fewer digits would be left than are to tell something: a figure that
+     * is not zero never reads zero, unless it is so small that it can only be the rounding of sums.
+     */
+    private static String rounded(double figure, int decimals, int leastDigits) {
+        if (Math.abs(figure) < ROUNDING_OF_SUMS) {
+            return String.format(Locale.ROOT, "%." + decimals + "f", 0.0);
+        }
+        BigDecimal exact = new BigDecimal(figure).round(WITHOUT_NOISE);
+        int digitsBeforePoint = exact.precision() - exact.scale(); // below 1 for what starts behind it
+        if (digitsBeforePoint + decimals >= leastDigits) {
+            return exact.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        }
+        BigDecimal finer =
+                exact.round(new MathContext(leastDigits, RoundingMode.HALF_UP)).stripTrailingZeros();
+        return finer.setScale(Math.max(decimals, finer.scale())).toPlainString();
     }
 
     /** The symbol of the unit that {@link #show} uses; empty for a count. */
@@ -162,7 +216,7 @@ public final class Units {
             case FLOW -> us ? 2 : 1;
             case PRECIPITATION -> us ? 2 : 1;
             case VOLUME, RESISTANCE -> 2;
-            case ANGLE, COUNT, VOLTAGE, POWER, TIME -> 0;
+            case ANGLE, COUNT, VOLTAGE, POWER, TIME, WATER -> 0;
             case RATIO, CURRENT -> 1;
         };
     }

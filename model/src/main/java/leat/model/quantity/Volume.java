@@ -2,7 +2,7 @@ package leat.model.quantity;
 
 import leat.model.fault.Require;
 
-/** A volume: of soil, or of water. */
+/** A volume of earth, of goods or of a box; water is a {@link WaterVolume}. */
 public record Volume(double cubicMetres) implements Quantity, Comparable<Volume> {
 
     public static final Volume ZERO = new Volume(0);

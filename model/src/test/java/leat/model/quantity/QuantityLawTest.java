@@ -49,6 +49,8 @@ class QuantityLawTest {
         assertEquals(Length.inches(7), Length.parse("7 in"));
         assertEquals(Length.millimetres(7), Length.parse("7 mm"));
         assertEquals(Area.squareFeet(7), Area.parse("7 ft2"));
+        assertEquals(WaterVolume.gallons(7), WaterVolume.parse("7 gal"));
+        assertEquals(WaterVolume.litres(7), WaterVolume.parse("7 L"));
         assertEquals(Pressure.psi(7), Pressure.parse("7 psi"));
         assertEquals(Pressure.bar(7), Pressure.parse("7 bar"));
         assertEquals(Pressure.kilopascals(7), Pressure.parse("7 kPa"));
@@ -89,6 +91,26 @@ class QuantityLawTest {
             for (UnitSystem system : UnitSystem.values()) {
                 String shown = Units.number(dimension.of(si), system);
                 assertFalse(shown.startsWith("-") && Double.parseDouble(shown) == 0, shown);
+            }
+        }
+    }
+
+    /** Half of the second digit at most is lost; far below what is tried here lies only the rounding of sums. */
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void whatIsNotZeroNeverReadsZero(Dimension dimension) {
+        Random random = new Random(dimension.ordinal());
+        for (int i = 0; i < 5_000; i++) {
+            double si = dimension == Dimension.COUNT
+                    ? 1 + random.nextInt(1_000)
+                    : (1 + 9 * random.nextDouble()) * Math.pow(10, random.nextInt(10) - 4);
+            for (UnitSystem system : UnitSystem.values()) {
+                String number = Units.number(dimension.of(si), system);
+                double read = Double.parseDouble(number)
+                        * Unit.usual(dimension, system).factor();
+                assertEquals(si, read, 0.0501 * si, number);
+                String fine = Units.fine(dimension.of(si), system).split(" ")[0];
+                assertTrue(Double.parseDouble(fine) > 0, fine);
             }
         }
     }

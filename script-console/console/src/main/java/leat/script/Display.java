@@ -170,7 +170,7 @@ final class Display {
     private String ledger(Ledger ledger) {
         TextTable table = new TextTable(List.of("step", "value", "how"));
         ledger.steps()
-                .forEach(step -> table.add(List.of(step.text(), PlainText.fine(step.value(), units), step.formula())));
+                .forEach(step -> table.add(List.of(step.text(), PlainText.value(ledger, step, units), step.formula())));
         return ledger.figure() + " of " + ledger.subject() + "\n" + RecordText.indented(table.text())
                 + "\nprint(…) shows the figures that go into each step, and their sources.";
     }

@@ -1,9 +1,6 @@
 package leat.script;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Collection;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import leat.model.finding.Finding;
@@ -13,7 +10,7 @@ import leat.model.finding.Step;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
 import leat.model.quantity.Count;
-import leat.model.quantity.Length;
+import leat.model.quantity.Figure;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.Ratio;
 import leat.model.quantity.UnitSystem;
@@ -33,7 +30,9 @@ public final class PlainText {
             return finding(finding, units);
         }
         if (host instanceof Ledger ledger) {
-            return ledger.steps().stream().map(step -> step(step, units)).collect(Collectors.joining("\n"));
+            return ledger.steps().stream()
+                    .map(step -> step(ledger, step, units))
+                    .collect(Collectors.joining("\n"));
         }
         if (host instanceof Yard yard) {
             return yard(yard);
@@ -92,24 +91,17 @@ public final class PlainText {
                 && finding.measured().equals(Count.of(1));
     }
 
-    /** For the figures of a ledger, which may be small: bores in inches or millimetres, pure numbers as such. */
-    static String fine(Quantity quantity, UnitSystem units) {
-        if (quantity instanceof Ratio ratio) {
-            return shortest(ratio.value());
-        }
-        if (quantity instanceof Length length && Math.abs(length.inFeet()) < 1) {
-            return units == UnitSystem.US
-                    ? String.format(Locale.ROOT, "%.3f in", length.inInches())
-                    : String.format(Locale.ROOT, "%.1f mm", length.inMillimetres());
-        }
-        return Units.show(quantity, units);
+    /** For the figures of a ledger, which may be small. */
+    static String fine(Figure figure, UnitSystem units) {
+        return figure instanceof Quantity quantity ? Units.fine(quantity, units) : figure.toString();
     }
 
-    private static String shortest(double value) {
-        return new BigDecimal(value)
-                .round(new MathContext(5))
-                .stripTrailingZeros()
-                .toPlainString();
+    /** Of a step; the ratio that was asked for also in per cent, as tables have it. */
+    static String value(Ledger ledger, Step step, UnitSystem units) {
+        boolean isLast = step == ledger.steps().get(ledger.steps().size() - 1);
+        return isLast && step.value() instanceof Ratio ratio
+                ? fine(ratio, units) + " = " + Units.show(ratio, units)
+                : fine(step.value(), units);
     }
 
     /** The measured figure; with more digits where rounding would make it the very limit that it misses. */
@@ -120,11 +112,11 @@ public final class PlainText {
         return hidden ? Units.rounded(finding.measured(), units) : shown;
     }
 
-    private static String step(Step step, UnitSystem units) {
+    private static String step(Ledger ledger, Step step, UnitSystem units) {
         String inputs = step.inputs().stream()
                 .map(input -> input.name() + " = " + fine(input.value(), units))
                 .collect(Collectors.joining(", "));
-        return step.text() + ": " + fine(step.value(), units) + "   " + step.formula()
+        return step.text() + ": " + value(ledger, step, units) + "   " + step.formula()
                 + (inputs.isEmpty() ? "" : " with " + inputs) + "   [" + step.citation() + "]";
     }
 

@@ -17,10 +17,11 @@ import leat.calc.schedule.YardMonth;
 import leat.calc.schedule.ZoneMonth;
 import leat.calc.schedule.ZoneSchedule;
 import leat.calc.schedule.ZoneSetting;
+import leat.model.quantity.Dimension;
 import leat.model.quantity.Length;
 import leat.model.quantity.TimeSpan;
 import leat.model.quantity.UnitSystem;
-import leat.model.quantity.Volume;
+import leat.model.quantity.WaterVolume;
 import leat.model.water.ClimateMonth;
 import leat.model.water.WateringHours;
 
@@ -185,11 +186,11 @@ final class WateringPages {
     }
 
     private String volumeHead(String name) {
-        return name + (us() ? ", gal" : ", m³");
+        return Table.head(name, Dimension.WATER, units);
     }
 
-    private Cell volume(Volume volume) {
-        return new Cell(us() ? decimals(volume.inGallons(), 0) : decimals(volume.cubicMetres(), 2), true);
+    private Cell volume(WaterVolume volume) {
+        return Cell.figure(volume, units);
     }
 
     private Cell minutes(TimeSpan span) {

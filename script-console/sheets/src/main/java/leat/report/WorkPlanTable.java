@@ -10,7 +10,6 @@ import leat.calc.workplan.WorkStep;
 import leat.model.id.Id;
 import leat.model.quantity.Count;
 import leat.model.quantity.Quantity;
-import leat.model.quantity.Unit;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
 import leat.model.site.Phase;
@@ -57,8 +56,7 @@ final class WorkPlanTable {
                     .orElse("");
         }
         if (kind == WorkKind.TEST_MAIN) {
-            Unit unit = units == UnitSystem.US ? Unit.GALLON : Unit.LITRE;
-            return figure.map(one -> Units.showIn(unit, 1, one) + " of water").orElse("");
+            return figure.map(one -> Units.show(one, units) + " of water").orElse("");
         }
         return figure.map(one -> Words.show(one, units)).orElse("");
     }
