@@ -5,6 +5,7 @@ import java.util.Map;
 import leat.model.finding.Finding;
 import leat.model.finding.Severity;
 import leat.model.finding.Subject;
+import leat.model.geometry.Point;
 import leat.model.plan.Yard;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
@@ -63,14 +64,18 @@ public final class FindingsDocument {
         FieldWriter out = new FieldWriter(units);
         if (subject instanceof Subject.Thing thing) {
             out.text("kind", thing.id().kind()).id("id", thing.id());
-            return thing.field().isEmpty() ? out : out.text("field", thing.field());
+            if (!thing.field().isEmpty()) {
+                out.text("field", thing.field());
+            }
+            return thing.at().isEmpty() ? out : out.list("at", at(thing.at().get(), units));
         }
         if (subject instanceof Subject.Place place) {
-            List<String> at = List.of(
-                    Units.rounded(place.point().east(), units),
-                    Units.rounded(place.point().north(), units));
-            return out.text("kind", "place").list("at", at);
+            return out.text("kind", "place").list("at", at(place.point(), units));
         }
         return out.text("kind", "yard");
+    }
+
+    private static List<String> at(Point point, UnitSystem units) {
+        return List.of(Units.rounded(point.east(), units), Units.rounded(point.north(), units));
     }
 }

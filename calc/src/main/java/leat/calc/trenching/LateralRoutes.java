@@ -83,13 +83,19 @@ final class LateralRoutes {
         draft.count(found);
         places.forEach((head, place) -> {
             if (found.missed().contains(place)) {
-                draft.miss(head, "no trench may reach it from " + manifold.id());
+                draft.miss(
+                        head,
+                        "no trench may reach it from " + manifold.id() + between(manifold.at(), search.at(place)));
             } else if (place == root) {
                 draft.miss(head, "it stands where " + manifold.id() + " stands, so no pipe can lead to it");
             }
         });
         places.values().removeIf(place -> place == root || found.missed().contains(place));
         zones.forEach(zone -> lay(zone, root, places, search, found.tree()));
+    }
+
+    private String between(Point from, Point to) {
+        return new Barriers(draft.before().terrain()).between(from, to);
     }
 
     /** Heads that no given pipe reaches. */

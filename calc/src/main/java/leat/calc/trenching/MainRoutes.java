@@ -1,6 +1,7 @@
 package leat.calc.trenching;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -179,7 +180,9 @@ final class MainRoutes {
         draft.count(found);
         found.missed()
                 .forEach(place -> Optional.ofNullable(wanted.remove(place))
-                        .ifPresent(outlet -> draft.miss(outlet.id(), "no trench may reach it from the main")));
+                        .ifPresent(outlet -> draft.miss(
+                                outlet.id(),
+                                "no trench may reach it from the main" + between(search, springs, outlet))));
         SortedSet<Integer> starts = new TreeSet<>(springs.keySet());
         List<PlaceTree.Leg> legs = found.tree().legs(starts, new TreeSet<>(wanted.keySet()));
         String series = parameters.mainSeries(draft.before().units());
@@ -192,6 +195,14 @@ final class MainRoutes {
             runs.add(draft.run(id, from, search.at(leg.places()), series, phase(legs, i, wanted)));
             Optional.ofNullable(wanted.get(leg.end())).ifPresent(outlet -> feeds.put(outlet.id(), id));
         }
+    }
+
+    private String between(RouteSearch search, SortedMap<Integer, UpstreamId> springs, Outlet outlet) {
+        Point nearest = springs.keySet().stream()
+                .map(search::at)
+                .min(Comparator.comparingDouble(outlet.at()::distanceM))
+                .orElseThrow();
+        return new Barriers(draft.before().terrain()).between(nearest, outlet.at());
     }
 
     private static UpstreamId upstream(SortedMap<Integer, UpstreamId> springs, int place) {

@@ -3,7 +3,6 @@ package leat.calc.trenching;
 import java.util.List;
 import leat.calc.internal.lines.Nearness;
 import leat.calc.internal.routes.DigSite;
-import leat.calc.internal.routes.OpenGround;
 import leat.calc.internal.routes.Tolls;
 import leat.model.finding.Finding;
 import leat.model.finding.Rule;
@@ -13,7 +12,6 @@ import leat.model.plan.Site;
 import leat.model.quantity.Count;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
-import leat.model.site.DigZone;
 import leat.model.site.ExistingService;
 import leat.model.site.LimitLine;
 import leat.model.site.Obstacle;
@@ -27,30 +25,16 @@ final class TrenchPlaces {
     private static final double TOUCH_M = 0.005;
 
     private final Site site;
-    private final Tolls noDig = new Tolls();
-    private final Tolls solid = new Tolls();
+    private final Barriers barriers;
     private final Tolls roots = new Tolls();
     private final Tolls lot = new Tolls();
 
     TrenchPlaces(Site site) {
         this.site = site;
         Terrain terrain = site.yard().terrain();
-        for (DigZone zone : terrain.digZones()) {
-            if (zone.kind() == DigZone.Kind.NO_DIG) {
-                noDig.add(
-                        OpenGround.grown(
-                                DigSite.patch(zone.region()), zone.doubt().metres()),
-                        2);
-            }
-        }
-        terrain.surfaces().stream()
-                .filter(surface -> DigSite.cannotBeDug(surface.kind()))
-                .forEach(surface -> solid.add(DigSite.patch(surface.region()), 2));
+        barriers = new Barriers(terrain);
         for (Obstacle obstacle : terrain.obstacles()) {
-            if (obstacle instanceof Obstacle.Block block) {
-                solid.add(DigSite.patch(block.region()), 2);
-            } else if (obstacle instanceof Obstacle.Tree tree) {
-                solid.add(DigSite.disc(tree.at(), tree.trunk().times(0.5)), 2);
+            if (obstacle instanceof Obstacle.Tree tree) {
                 roots.add(DigSite.disc(tree.at(), tree.rootZone()), 2);
             }
         }
@@ -58,8 +42,13 @@ final class TrenchPlaces {
     }
 
     void look(TrenchSegment trench, List<Finding> findings) {
-        hold("trench.no-dig", trench, insideM(noDig, trench), "lead it around the zone", findings);
-        hold("trench.obstacle", trench, insideM(solid, trench), "lead it around", findings);
+        for (Barriers.Crossing one : barriers.crossings(trench.route().points())) {
+            findings.add(Finding.of(
+                    site.rules().get(one.barrier().rule()),
+                    Subject.of(trench.id(), "through " + one.barrier().name(), one.at()),
+                    new Length(one.lengthM()),
+                    one.barrier().cure()));
+        }
         if (site.yard().terrain().lot().isPresent()) {
             double outsideM = trench.route().lengthM() - insideM(lot, trench);
             hold("trench.lot", trench, outsideM, "keep it inside the lot", findings);
@@ -78,12 +67,18 @@ final class TrenchPlaces {
     private void lookAtLines(TrenchSegment trench, List<Finding> findings) {
         double[] x = east(trench.route().points());
         double[] y = north(trench.route().points());
-        int crossings = 0;
         for (LimitLine line : site.yard().terrain().limitLines()) {
             List<Point> points = line.line().points();
-            crossings += Nearness.crossings(x, y, east(points), north(points));
+            int crossings = Nearness.crossings(x, y, east(points), north(points));
+            if (crossings > 0) {
+                double[] at = Nearness.firstCrossing(x, y, east(points), north(points));
+                findings.add(Finding.of(
+                        site.rules().get("trench.limit-line"),
+                        Subject.of(trench.id(), "across " + Barriers.name(line.id()), new Point(at[0], at[1])),
+                        Count.of(crossings),
+                        "lead it on this side, or get leave in writing from those whom the line protects"));
+            }
         }
-        hold(site.rules().get("trench.limit-line"), trench, Count.of(crossings), "lead it on this side", findings);
         double nearestM = Double.POSITIVE_INFINITY;
         for (ExistingService service : site.yard().terrain().services()) {
             List<Point> points = service.route().points();

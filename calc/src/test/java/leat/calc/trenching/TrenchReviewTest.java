@@ -9,6 +9,7 @@ import static leat.model.plan.Parts.manifold;
 import static leat.model.plan.Parts.noDig;
 import static leat.model.plan.Parts.pipe;
 import static leat.model.plan.Parts.polyline;
+import static leat.model.plan.Parts.pond;
 import static leat.model.plan.Parts.psi;
 import static leat.model.plan.Parts.rectangle;
 import static leat.model.plan.Parts.setback;
@@ -18,12 +19,14 @@ import static leat.model.plan.Parts.tree;
 import static leat.model.plan.Parts.trench;
 import static leat.model.plan.Parts.yard;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import leat.calc.Progress;
 import leat.document.StandingData;
 import leat.model.finding.Finding;
+import leat.model.finding.Subject;
 import leat.model.plan.Part;
 import leat.model.plan.TrenchPart;
 import leat.model.plan.Yard;
@@ -52,6 +55,29 @@ class TrenchReviewTest {
                 "trench.obstacle",
                 feet(8),
                 only(straight(), structure("shed", rectangle(at(30, 46), feet(8), feet(8)))));
+    }
+
+    /** Each thing that lies across is named, with the middle of the way through it. */
+    @Test
+    void eachBarrierHasItsOwnFindingWithNameAndPlace() {
+        List<Finding> found = findings(
+                straight(),
+                structure("shed", rectangle(at(30, 46), feet(8), feet(8))),
+                pond("pool", rectangle(at(60, 40), feet(6), feet(20))),
+                setback("line", polyline(at(50, 0), at(50, 100))));
+        assertEquals(
+                List.of(
+                        "trench segment T, through surface pool at 63, 50",
+                        "trench segment T, through surface shed at 34, 50",
+                        "trench segment T, across limit line line at 50, 50"),
+                found.stream()
+                        .map(one -> (Subject.Thing) one.subject())
+                        .map(thing -> thing + " at "
+                                + Math.round(thing.at().orElseThrow().east().inFeet()) + ", "
+                                + Math.round(thing.at().orElseThrow().north().inFeet()))
+                        .toList());
+        assertEquals(6, ((Length) found.get(0).measured()).inFeet(), 1e-6);
+        assertTrue(found.stream().noneMatch(one -> one.advice().isEmpty()));
     }
 
     /** Root zone: twelve times the trunk's diameter as radius, so 24 times 6 in across; common practice, no source. */

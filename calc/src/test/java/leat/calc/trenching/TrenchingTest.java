@@ -194,7 +194,9 @@ class TrenchingTest {
                 List.of("head B2", "head B4", "head B6"),
                 proposal.reasons().stream().map(one -> one.subject().toString()).toList());
         assertEquals(
-                "no trench may reach it from box", proposal.reasons().get(0).text());
+                "no trench may reach it from box; straight on lies limit line back line: draw a pipe through where a crossing is"
+                        + " allowed, or move one of the two",
+                proposal.reasons().get(0).text());
         assertTrue(proposal.yard().water().laterals().stream()
                 .anyMatch(lateral -> lateral.heads().containsKey(new HeadId("B1"))));
     }

@@ -1,5 +1,6 @@
 package leat.model.finding;
 
+import java.util.Optional;
 import leat.model.geometry.Point;
 import leat.model.id.Id;
 
@@ -7,11 +8,16 @@ import leat.model.id.Id;
 public sealed interface Subject permits Subject.Thing, Subject.Place, Subject.WholeYard {
 
     static Subject of(Id id) {
-        return new Thing(id, "");
+        return of(id, "");
     }
 
     static Subject of(Id id, String field) {
-        return new Thing(id, field);
+        return new Thing(id, field, Optional.empty());
+    }
+
+    /** As far as it is at one place of the thing. */
+    static Subject of(Id id, String field, Point at) {
+        return new Thing(id, field, Optional.of(at));
     }
 
     static Subject of(Point point) {
@@ -22,8 +28,13 @@ public sealed interface Subject permits Subject.Thing, Subject.Place, Subject.Wh
         return new WholeYard();
     }
 
-    /** @param field the field of the thing, or empty for the whole of it */
-    record Thing(Id id, String field) implements Subject {
+    /**
+     * A thing, a field of it, or a place on it.
+     *
+     * @param field the field of the thing, or what it meets there; empty for the whole of it
+     * @param at    where on the thing; empty where all of it is meant
+     */
+    record Thing(Id id, String field, Optional<Point> at) implements Subject {
         @Override
         public String toString() {
             return id.kind() + " " + id.name() + (field.isEmpty() ? "" : ", " + field);

@@ -158,7 +158,7 @@ final class Display {
         for (Finding finding : findings) {
             table.add(List.of(
                     finding.severity().label(),
-                    String.valueOf(finding.subject()),
+                    PlainText.subject(finding.subject(), units),
                     finding.rule().title(),
                     PlainText.measured(finding, units),
                     finding.rule().side().label() + " " + Units.show(finding.limit(), units)));

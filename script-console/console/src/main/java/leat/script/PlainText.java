@@ -7,6 +7,8 @@ import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
 import leat.model.finding.Severity;
 import leat.model.finding.Step;
+import leat.model.finding.Subject;
+import leat.model.geometry.Point;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
 import leat.model.quantity.Count;
@@ -74,9 +76,17 @@ public final class PlainText {
     /** {@code breach: head R7: velocity in pipes: 6.2 ft/s, limit at most 5.0 ft/s (source); advice}. */
     public static String finding(Finding finding, UnitSystem units) {
         String advice = finding.advice().isEmpty() ? "" : "; " + finding.advice();
-        return finding.severity().label() + ": " + finding.subject() + ": "
+        return finding.severity().label() + ": " + subject(finding.subject(), units) + ": "
                 + finding.rule().title() + ": "
                 + (isOpenQuestion(finding) ? "not yet" : againstLimit(finding, units)) + advice;
+    }
+
+    /** Of a place on a thing its coordinates too, in the yard's units. */
+    static String subject(Subject subject, UnitSystem units) {
+        Optional<Point> at = subject instanceof Subject.Thing thing ? thing.at() : Optional.empty();
+        return subject
+                + at.map(one -> " at " + Units.show(one.east(), units) + ", " + Units.show(one.north(), units))
+                        .orElse("");
     }
 
     private static String againstLimit(Finding finding, UnitSystem units) {

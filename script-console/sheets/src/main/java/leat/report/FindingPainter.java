@@ -83,7 +83,7 @@ final class FindingPainter {
 
     private Optional<Point> at(Subject subject) {
         if (subject instanceof Subject.Thing thing) {
-            return places.of(thing.id());
+            return thing.at().isPresent() ? thing.at() : places.of(thing.id());
         }
         return subject instanceof Subject.Place place ? Optional.of(place.point()) : Optional.empty();
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import leat.model.finding.Subject;
+import leat.model.geometry.Point;
 import leat.model.id.Id;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
@@ -43,13 +44,18 @@ final class Words {
 
     static String subject(Subject subject, UnitSystem units) {
         if (subject instanceof Subject.Place place) {
-            return "at " + show(place.point().east(), units) + " east, "
-                    + show(place.point().north(), units) + " north";
+            return at(place.point(), units);
         }
         if (subject instanceof Subject.Thing thing) {
-            return named(thing.id()) + (thing.field().isEmpty() ? "" : ", " + thing.field());
+            return named(thing.id())
+                    + (thing.field().isEmpty() ? "" : ", " + thing.field())
+                    + thing.at().map(point -> ", " + at(point, units)).orElse("");
         }
         return subject.toString();
+    }
+
+    private static String at(Point point, UnitSystem units) {
+        return "at " + show(point.east(), units) + " east, " + show(point.north(), units) + " north";
     }
 
     static String when(Phase phase) {

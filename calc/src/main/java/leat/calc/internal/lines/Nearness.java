@@ -33,6 +33,22 @@ public final class Nearness {
         return count;
     }
 
+    /** Where the first piece that crosses the other line does so, as x and y; not a number where none does. */
+    public static double[] firstCrossing(double[] x1, double[] y1, double[] x2, double[] y2) {
+        for (int i = 1; i < x1.length; i++) {
+            for (int j = 1; j < x2.length; j++) {
+                if (cross(x1, y1, i, x2, y2, j)) {
+                    double before = side(x2, y2, j, x1[i - 1], y1[i - 1]);
+                    double share = before / (before - side(x2, y2, j, x1[i], y1[i]));
+                    return new double[] {
+                        x1[i - 1] + share * (x1[i] - x1[i - 1]), y1[i - 1] + share * (y1[i] - y1[i - 1])
+                    };
+                }
+            }
+        }
+        return new double[] {Double.NaN, Double.NaN};
+    }
+
     private static boolean cross(double[] x1, double[] y1, int i, double[] x2, double[] y2, int j) {
         double a = side(x1, y1, i, x2[j - 1], y2[j - 1]);
         double b = side(x1, y1, i, x2[j], y2[j]);
