@@ -52,7 +52,7 @@ final class PowerGoods {
         int poles = yard.poles(circuit);
         String key = "breaker " + Units.write(circuit.breaker(), site.yard().units()) + ", " + poles
                 + (poles == 1 ? " pole" : " poles") + (circuit.groundFault() ? ", ground fault" : "");
-        device(circuit.phase(), key, circuit.id(), "in panel " + circuit.panel());
+        device(circuit.phase(), key, circuit.id(), "in panel " + circuit.supply());
     }
 
     private void outlet(Outlet outlet) {

@@ -11,7 +11,6 @@ import leat.model.power.Circuit;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
 import leat.model.power.Outlet;
-import leat.model.power.Panel;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
@@ -53,7 +52,7 @@ final class CircuitReview {
         return new CircuitFigures(
                 circuit.id(),
                 LoadCurrents.total(tree.loads()),
-                drops.current(circuit.panel()).orElse(Current.ZERO),
+                drops.current(circuit.supply()).orElse(Current.ZERO),
                 reckoned,
                 circuit.breaker(),
                 Ratio.of(reckoned.si() / circuit.breaker().si()),
@@ -163,8 +162,9 @@ final class CircuitReview {
 
     /** The feed of the structure in which the panel of this circuit stands. */
     Optional<StructureFeed> feedBefore() {
-        return power.panel(circuit.panel())
-                .flatMap(Panel::inside)
+        return power.supplyOf(circuit)
+                .inside()
+                .filter(inside -> !circuit.isLowVoltage())
                 .flatMap(inside -> power.feeds().stream()
                         .filter(feed -> feed.structure().equals(inside))
                         .filter(feed -> feed.circuit()

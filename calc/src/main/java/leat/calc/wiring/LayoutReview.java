@@ -68,8 +68,8 @@ final class LayoutReview {
 
     /** Circuits with a cable that is there have their breaker already; two live wires beside a neutral take two ways. */
     private void look(Panel panel) {
-        int ways = power.circuits().stream()
-                .filter(one -> one.panel().equals(panel.id()) && isNew(one))
+        int ways = power.circuitsFrom(panel.id()).stream()
+                .filter(this::isNew)
                 .mapToInt(one -> one.liveWires() - 1)
                 .sum();
         looks.hold(

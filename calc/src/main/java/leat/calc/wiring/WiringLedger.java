@@ -86,7 +86,7 @@ final class WiringLedger {
     private Optional<List<Step>> ofCircuit(Circuit circuit, String figure) {
         CircuitReview review = figures.circuit(circuit.id());
         return switch (figure) {
-            case "current" -> currents(review, circuit.panel());
+            case "current" -> currents(review, circuit.supply());
             case "ampacity" -> review.weakest().flatMap(review::ampacity).map(Answer::steps);
             default -> Optional.empty();
         };

@@ -57,15 +57,13 @@ final class PowerSchedules {
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
         for (Panel panel : power.panels()) {
-            long circuits = power.circuits().stream()
-                    .filter(one -> one.panel().equals(panel.id()))
-                    .count();
+            int circuits = power.circuitsFrom(panel.id()).size();
             rows.add(List.of(
                     text(panel.id()),
                     Cell.text(panel.inside().map(Id::name).orElse("")),
                     Cell.figure(panel.voltage(), units),
                     Cell.figure(panel.rating(), units),
-                    Cell.count((int) circuits),
+                    Cell.count(circuits),
                     Cell.figure(panel.spareWays(), units),
                     state(panel.existing()),
                     Words.when(panel.phase())));
@@ -76,7 +74,7 @@ final class PowerSchedules {
     Table circuits() {
         List<String> columns = List.of(
                 "circuit",
-                "panel",
+                "from",
                 head("breaker", Dimension.CURRENT),
                 head("voltage", Dimension.VOLTAGE),
                 "live wires",
@@ -94,7 +92,7 @@ final class PowerSchedules {
         for (Circuit circuit : power.circuits()) {
             rows.add(List.of(
                     text(circuit.id()),
-                    text(circuit.panel()),
+                    text(circuit.supply()),
                     Cell.figure(circuit.breaker(), units),
                     Cell.figure(circuit.voltage(), units),
                     Cell.count(circuit.liveWires()),
