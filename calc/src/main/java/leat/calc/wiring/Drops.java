@@ -60,9 +60,11 @@ final class Drops {
             double[] loadW = loads(isOn, load -> load.power().si());
             LampTree.settle(parent, loopOhm, loadW, circuit.voltage().si(), loadA, currentA, dropV);
         } else {
-            double[] all = loads(isOn, load -> code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
-                    .value()
-                    .si());
+            double[] all = loads(
+                    isOn,
+                    load -> code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
+                            .value()
+                            .si());
             System.arraycopy(all, 0, loadA, 0, all.length);
             CableTree.currents(parent, loadA, currentA);
             CableTree.drops(parent, loopOhm, currentA, dropV);

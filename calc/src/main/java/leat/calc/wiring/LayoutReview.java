@@ -114,9 +114,8 @@ final class LayoutReview {
     }
 
     private int count(List<Cable> cables, WireKind kind) {
-        return (int) cables.stream()
-                .filter(one -> WireKind.of(power, one) == kind)
-                .count();
+        return (int)
+                cables.stream().filter(one -> WireKind.of(power, one) == kind).count();
     }
 
     private void look(Cable cable) {

@@ -66,8 +66,9 @@ final class WiringDraft {
 
     void lay(Wire wire, Circuit circuit, Ahead laid) {
         CableId id = name(wire);
-        List<ConduitId> through =
-                circuit.method() == WiringMethod.IN_CONDUIT ? conduits(wire, id, laid, WireKind.of(circuit)) : bare(wire, id);
+        List<ConduitId> through = circuit.method() == WiringMethod.IN_CONDUIT
+                ? conduits(wire, id, laid, WireKind.of(circuit))
+                : bare(wire, id);
         powerCables.add(new PowerCable(
                 id,
                 circuit.id(),
@@ -83,7 +84,8 @@ final class WiringDraft {
 
     void lay(Wire wire, ControllerId from, ManifoldId to, int strands, WiringMethod method, Ahead laid) {
         CableId id = name(wire);
-        List<ConduitId> through = method == WiringMethod.IN_CONDUIT ? conduits(wire, id, laid, WireKind.VALVES) : bare(wire, id);
+        List<ConduitId> through =
+                method == WiringMethod.IN_CONDUIT ? conduits(wire, id, laid, WireKind.VALVES) : bare(wire, id);
         valveCables.add(new ValveCable(
                 id,
                 from,

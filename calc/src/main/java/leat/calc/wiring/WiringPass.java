@@ -146,8 +146,8 @@ final class WiringPass {
         return given.conduits().stream()
                 .filter(one -> one.phase() == Phase.NOW || circuit.phase() == Phase.LATER)
                 .filter(one -> one.occupied().isEmpty() || !circuit.isLowVoltage())
-                .filter(one -> cables(one).stream()
-                        .allMatch(cable -> WireKind.of(power, cable) == WireKind.of(circuit)))
+                .filter(one ->
+                        cables(one).stream().allMatch(cable -> WireKind.of(power, cable) == WireKind.of(circuit)))
                 .filter(one -> hasRoom(one, circuit.id()))
                 .toList();
     }
