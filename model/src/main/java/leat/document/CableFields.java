@@ -12,6 +12,7 @@ import leat.model.id.ManifoldId;
 import leat.model.id.OutletId;
 import leat.model.id.PanelId;
 import leat.model.id.SwitchId;
+import leat.model.id.TransformerId;
 import leat.model.id.WireEndId;
 import leat.model.power.Conduit;
 import leat.model.power.PowerCable;
@@ -30,7 +31,8 @@ final class CableFields {
         OUTLET,
         LUMINAIRE,
         FEED,
-        CONTROLLER;
+        CONTROLLER,
+        TRANSFORMER;
 
         static End of(WireEndId id) {
             if (id instanceof PanelId) {
@@ -45,6 +47,9 @@ final class CableFields {
             if (id instanceof LuminaireId) {
                 return LUMINAIRE;
             }
+            if (id instanceof TransformerId) {
+                return TRANSFORMER;
+            }
             return id instanceof FeedId ? FEED : CONTROLLER;
         }
 
@@ -56,6 +61,7 @@ final class CableFields {
                 case LUMINAIRE -> new LuminaireId(name);
                 case FEED -> new FeedId(name);
                 case CONTROLLER -> new ControllerId(name);
+                case TRANSFORMER -> new TransformerId(name);
             };
         }
     }

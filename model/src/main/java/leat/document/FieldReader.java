@@ -237,6 +237,10 @@ final class FieldReader {
         return list(name, one -> id(one, maker));
     }
 
+    <Q extends Quantity> List<Q> quantities(String name, Dimension dimension, Class<Q> type) {
+        return list(name, one -> quantity(one, dimension, type));
+    }
+
     /** Texts in their order; none when left out. */
     List<String> texts(String name) {
         return list(name, FieldReader::text);

@@ -20,6 +20,7 @@ import leat.model.id.LuminaireId;
 import leat.model.id.OutletId;
 import leat.model.id.PipeId;
 import leat.model.id.SegmentId;
+import leat.model.id.TransformerId;
 import leat.model.id.ValveId;
 import leat.model.id.ZoneId;
 import leat.model.plan.Aspect;
@@ -39,6 +40,7 @@ final class PlannedSection {
         LUMINAIRES(LuminaireId.class, LuminaireId::new),
         FEEDS(FeedId.class, FeedId::new),
         CONTROLLERS(ControllerId.class, ControllerId::new),
+        TRANSFORMERS(TransformerId.class, TransformerId::new),
         CONDUITS(ConduitId.class, ConduitId::new),
         CABLES(CableId.class, CableId::new),
         TRENCHES(SegmentId.class, SegmentId::new);

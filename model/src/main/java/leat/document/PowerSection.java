@@ -11,8 +11,10 @@ import leat.model.id.FeedId;
 import leat.model.id.LuminaireId;
 import leat.model.id.OutletId;
 import leat.model.id.PanelId;
+import leat.model.id.SupplyId;
 import leat.model.id.SurfaceId;
 import leat.model.id.SwitchId;
+import leat.model.id.TransformerId;
 import leat.model.power.Ahead;
 import leat.model.power.Circuit;
 import leat.model.power.CodeFamily;
@@ -38,10 +40,12 @@ final class PowerSection {
 
     private final Places places;
     private final CableFields cables;
+    private final TransformerFields transformers;
 
     PowerSection(Places places) {
         this.places = places;
         this.cables = new CableFields(places);
+        this.transformers = new TransformerFields(places);
     }
 
     static Map<String, Object> written(PowerSystem power, UnitSystem units) {
@@ -54,6 +58,7 @@ final class PowerSection {
                 .list("switches", Lists.map(power.switches(), one -> lightSwitch(one, units)))
                 .list("feeds", Lists.map(power.feeds(), one -> feed(one, units)))
                 .list("controllers", Lists.map(power.controllers(), one -> controller(one, units)))
+                .list("transformers", Lists.map(power.transformers(), one -> TransformerFields.written(one, units)))
                 .list("conduits", Lists.map(power.conduits(), one -> CableFields.conduit(one, units)))
                 .list("cables", Lists.map(power.powerCables(), one -> CableFields.powerCable(one, units)))
                 .list("valveCables", Lists.map(power.valveCables(), one -> CableFields.valveCable(one, units)))
@@ -73,6 +78,7 @@ final class PowerSection {
                 "switches",
                 "feeds",
                 "controllers",
+                "transformers",
                 "conduits",
                 "cables",
                 "valveCables");
@@ -86,6 +92,7 @@ final class PowerSection {
                 in.list("switches", this::lightSwitch),
                 in.list("feeds", this::feed),
                 in.list("controllers", this::controller),
+                in.list("transformers", transformers::transformer),
                 in.list("conduits", cables::conduit),
                 in.list("cables", cables::powerCable),
                 in.list("valveCables", cables::valveCable)));
@@ -121,7 +128,7 @@ final class PowerSection {
     private static Map<String, Object> circuit(Circuit circuit, UnitSystem units) {
         return new FieldWriter(units)
                 .id("id", circuit.id())
-                .id("panel", circuit.panel())
+                .id(circuit.isLowVoltage() ? "transformer" : "panel", circuit.supply())
                 .quantity("breaker", circuit.breaker())
                 .quantity("voltage", circuit.voltage())
                 .number("liveWires", circuit.liveWires())
@@ -138,6 +145,7 @@ final class PowerSection {
                 places,
                 "id",
                 "panel",
+                "transformer",
                 "breaker",
                 "voltage",
                 "liveWires",
@@ -146,13 +154,24 @@ final class PowerSection {
                 "phase");
         return in.named(() -> new Circuit(
                 in.id("id", CircuitId::new),
-                in.id("panel", PanelId::new),
+                supply(in),
                 in.quantity("breaker", Dimension.CURRENT, Current.class),
                 in.quantity("voltage", Dimension.VOLTAGE, Voltage.class),
                 in.whole("liveWires"),
                 in.flag("groundFault"),
                 in.word("method", WiringMethod.class),
                 in.word("phase", Phase.class, Phase.NOW)));
+    }
+
+    /** A circuit starts from one of both. */
+    private static SupplyId supply(FieldReader in) {
+        if (!in.has("transformer")) {
+            return in.id("panel", PanelId::new);
+        }
+        if (in.has("panel")) {
+            throw in.spot("transformer").fault("a circuit starts from one thing; this is a second one");
+        }
+        return in.id("transformer", TransformerId::new);
     }
 
     /** The fields that all loads have. */
@@ -206,7 +225,9 @@ final class PowerSection {
     }
 
     private static Map<String, Object> luminaire(Luminaire luminaire, UnitSystem units) {
-        return load(luminaire, units).id("switch", luminaire.lightSwitch()).fields();
+        FieldWriter out = load(luminaire, units).id("switch", luminaire.lightSwitch());
+        luminaire.lamp().ifPresent(lamp -> out.object("lamp", TransformerFields.lamp(lamp, units)));
+        return out.fields();
     }
 
     private Luminaire luminaire(Json json) {
@@ -218,10 +239,12 @@ final class PowerSection {
                         in.point("at"),
                         in.optionalId("switch", SwitchId::new),
                         power(in),
+                        in.optional("lamp", transformers::lamp),
                         in.optionalId("circuit", CircuitId::new),
                         phase(in),
                         ahead(in)),
-                "switch");
+                "switch",
+                "lamp");
     }
 
     private static Map<String, Object> lightSwitch(LightSwitch one, UnitSystem units) {

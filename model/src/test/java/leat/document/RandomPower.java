@@ -14,12 +14,14 @@ import leat.model.id.OutletId;
 import leat.model.id.PanelId;
 import leat.model.id.SurfaceId;
 import leat.model.id.SwitchId;
+import leat.model.id.TransformerId;
 import leat.model.id.WireEndId;
 import leat.model.power.Ahead;
 import leat.model.power.Circuit;
 import leat.model.power.CodeFamily;
 import leat.model.power.Conduit;
 import leat.model.power.Controller;
+import leat.model.power.LampSupply;
 import leat.model.power.LightSwitch;
 import leat.model.power.Luminaire;
 import leat.model.power.Outlet;
@@ -27,6 +29,7 @@ import leat.model.power.Panel;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
+import leat.model.power.Transformer;
 import leat.model.power.ValveCable;
 import leat.model.power.WireGroup;
 import leat.model.power.WiringMethod;
@@ -49,9 +52,10 @@ final class RandomPower {
 
     PowerSystem system(WaterSystem water) {
         List<Panel> panels = random.list(i -> panel());
-        List<Circuit> circuits = panels.isEmpty()
-                ? List.of()
-                : random.list(i -> circuit(random.one(panels).id()));
+        List<Circuit> circuits = new ArrayList<>(
+                panels.isEmpty()
+                        ? List.of()
+                        : random.list(i -> circuit(random.one(panels).id())));
         List<LightSwitch> switches =
                 random.list(i -> new LightSwitch(new SwitchId(random.name()), random.point(), random.any(Phase.class)));
         List<Outlet> outlets = random.list(i -> new Outlet(
@@ -62,6 +66,10 @@ final class RandomPower {
                 on(circuits),
                 random.any(Phase.class),
                 random.any(Ahead.class)));
+        List<Transformer> transformers = transformers(outlets, List.copyOf(circuits));
+        if (!transformers.isEmpty()) {
+            circuits.addAll(random.list(i -> lowVoltage(i, random.one(transformers))));
+        }
         List<Luminaire> luminaires = random.list(i -> new Luminaire(
                 new LuminaireId(random.name()),
                 random.point(),
@@ -69,7 +77,8 @@ final class RandomPower {
                         ? Optional.empty()
                         : Optional.of(random.one(switches).id()),
                 power(),
-                on(circuits),
+                transformers.isEmpty() ? Optional.empty() : random.maybe(() -> lamp(random.one(transformers))),
+                Optional.empty(),
                 random.any(Phase.class),
                 random.any(Ahead.class)));
         List<StructureFeed> feeds = random.list(i -> new StructureFeed(
@@ -98,6 +107,7 @@ final class RandomPower {
         luminaires.forEach(one -> loads.add(one.id()));
         feeds.forEach(one -> loads.add(one.id()));
         controllers.forEach(one -> loads.add(one.id()));
+        transformers.forEach(one -> loads.add(one.id()));
         ends.addAll(loads);
         List<PowerCable> powerCables = circuits.isEmpty() || ends.size() < 2
                 ? List.of()
@@ -115,6 +125,7 @@ final class RandomPower {
                 switches,
                 feeds,
                 controllers,
+                transformers,
                 conduits,
                 powerCables,
                 valveCables);
@@ -142,6 +153,43 @@ final class RandomPower {
                 random.coin(),
                 random.any(WiringMethod.class),
                 random.any(Phase.class));
+    }
+
+    private List<Transformer> transformers(List<Outlet> outlets, List<Circuit> fromPanels) {
+        return random.list(i -> {
+            boolean plugged = !outlets.isEmpty() && random.coin();
+            return new Transformer(
+                    new TransformerId(random.name()),
+                    random.point(),
+                    random.maybe(() -> new SurfaceId(random.name())),
+                    power(),
+                    i == 0 ? List.of(voltage()) : List.of(new Voltage(12), new Voltage(15)),
+                    plugged ? Optional.of(random.one(outlets).id()) : Optional.empty(),
+                    plugged ? Optional.empty() : on(fromPanels),
+                    random.any(Phase.class),
+                    random.any(Ahead.class));
+        });
+    }
+
+    private Circuit lowVoltage(int number, Transformer transformer) {
+        return new Circuit(
+                new CircuitId("low voltage " + number),
+                transformer.id(),
+                current(),
+                random.one(transformer.taps()),
+                2,
+                random.coin(),
+                random.any(WiringMethod.class),
+                random.any(Phase.class));
+    }
+
+    private LampSupply lamp(Transformer transformer) {
+        Voltage least = voltage();
+        return new LampSupply(transformer.id(), least, least.times(1 + number()));
+    }
+
+    private double number() {
+        return 1 + random.length().metres();
     }
 
     private Conduit conduit() {

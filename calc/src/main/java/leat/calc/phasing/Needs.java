@@ -21,6 +21,7 @@ import leat.model.power.Panel;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
+import leat.model.power.Transformer;
 import leat.model.power.ValveCable;
 import leat.model.site.Phase;
 import leat.model.water.Lateral;
@@ -93,7 +94,7 @@ final class Needs {
 
     private void addPower(PowerSystem power) {
         for (Circuit circuit : power.circuits()) {
-            add(circuit.id(), circuit.panel());
+            add(circuit.id(), circuit.supply());
         }
         for (Panel panel : power.panels()) {
             addStructure(panel.id(), panel.at(), panel.inside());
@@ -110,15 +111,25 @@ final class Needs {
 
     private void addLoad(PowerSystem power, Load load) {
         load.circuit().ifPresent(one -> add(load.id(), one));
-        addStructure(
-                load.id(), load.at(), load instanceof Controller controller ? controller.inside() : Optional.empty());
+        addStructure(load.id(), load.at(), inside(load));
         if (load instanceof StructureFeed feed) {
             add(load.id(), feed.structure());
         }
         if (load instanceof Luminaire light) {
             light.lightSwitch().ifPresent(one -> add(load.id(), one));
+            light.lamp().ifPresent(one -> add(load.id(), one.transformer()));
+        }
+        if (load instanceof Transformer transformer) {
+            transformer.plug().ifPresent(one -> add(load.id(), one));
         }
         addCablesTo(power, load.id(), load.id(), new TreeSet<>());
+    }
+
+    private static Optional<SurfaceId> inside(Load load) {
+        if (load instanceof Controller controller) {
+            return controller.inside();
+        }
+        return load instanceof Transformer transformer ? transformer.inside() : Optional.empty();
     }
 
     /** All cables on the way from the panel, and what they pass. */

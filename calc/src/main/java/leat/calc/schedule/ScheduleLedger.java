@@ -211,7 +211,8 @@ final class ScheduleLedger {
     }
 
     private Step rain(ZoneGround ground, ZoneMonth row) {
-        boolean dry = result.zones().get(ground.zone()).peak() == row;
+        ZoneSchedule schedule = result.zones().get(ground.zone());
+        boolean dry = schedule != null && schedule.peak().equals(row);
         Optional<Length> fallen = climate().month(row.month()).rain();
         if (dry || fallen.isEmpty()) {
             String text =

@@ -1,6 +1,5 @@
 package leat.calc.takeoff;
 
-import java.util.Optional;
 import leat.model.id.Id;
 import leat.model.plan.Yard;
 import leat.model.power.Circuit;
@@ -34,9 +33,8 @@ final class PowerYard {
         if (circuit.liveWires() == 3) {
             return code() == CodeFamily.NFPA_70;
         }
-        Optional<Panel> panel = power.panel(circuit.panel());
-        return panel.map(one -> circuit.voltage().si() <= one.voltage().si() * 1.2)
-                .orElse(true);
+        return !(power.supplyOf(circuit) instanceof Panel panel)
+                || circuit.voltage().si() <= panel.voltage().si() * 1.2;
     }
 
     /** Ways of a breaker: one for each live conductor that is no neutral. */

@@ -12,22 +12,23 @@ import leat.model.id.ControllerId;
 import leat.model.id.LuminaireId;
 import leat.model.id.PanelId;
 import leat.model.id.SwitchId;
+import leat.model.id.TransformerId;
 import leat.model.id.WireEndId;
 import leat.model.power.Circuit;
 import leat.model.power.LightSwitch;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
-import leat.model.power.Panel;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
+import leat.model.power.Supply;
 
-/** Leads the wires of one circuit from its panel to all that it feeds, lights through their switch. */
+/** Leads the wires of one circuit from its panel or transformer to all that it feeds, lights through their switch. */
 final class CircuitRoutes {
 
     private final PowerSystem power;
     private final List<PowerCable> givenCables;
     private final Circuit circuit;
-    private final Panel panel;
+    private final Supply supply;
     private final SortedMap<WireEndId, WireEnd> ends = new TreeMap<>();
     private final SortedMap<LuminaireId, SwitchId> switches = new TreeMap<>();
 
@@ -38,8 +39,8 @@ final class CircuitRoutes {
                 .filter(one -> one.circuit().equals(circuit.id()))
                 .toList();
         this.circuit = circuit;
-        this.panel = power.panel(circuit.panel()).orElseThrow();
-        ends.put(panel.id(), new WireEnd(panel.id(), panel.at(), panel.phase()));
+        this.supply = power.supplyOf(circuit);
+        ends.put(supply.id(), new WireEnd(supply.id(), supply.at(), supply.phase()));
         power.loadsOf(circuit.id()).forEach(this::add);
         for (PowerCable cable : this.givenCables) {
             for (WireEndId end : List.of(cable.from(), cable.to())) {
@@ -75,9 +76,9 @@ final class CircuitRoutes {
         return List.copyOf(ends.values());
     }
 
-    /** The panel and all that given cables reach from it. */
+    /** The start of the circuit and all that given cables reach from it. */
     SortedSet<WireEndId> reached() {
-        SortedSet<WireEndId> reached = new TreeSet<>(List.of(panel.id()));
+        SortedSet<WireEndId> reached = new TreeSet<>(List.of(supply.id()));
         boolean grew = true;
         while (grew) {
             grew = false;
@@ -122,14 +123,15 @@ final class CircuitRoutes {
         return wires;
     }
 
-    /** Lights hang behind their switch and behind each other; nothing else hangs behind them, or behind a controller. */
+    /** Lights hang behind their switch and behind each other; behind a controller or a transformer hangs nothing else. */
     private boolean mayFeed(WireEndId from, WireEndId to) {
         Optional<SwitchId> ofTo = switchOf(to);
         Optional<SwitchId> ofFrom = switchOf(from);
         if (ofTo.isPresent()) {
             return from.equals(ofTo.get()) || ofFrom.equals(ofTo);
         }
-        return ofFrom.isEmpty() && !(from instanceof ControllerId);
+        boolean isEnd = from instanceof ControllerId || from instanceof TransformerId && !from.equals(supply.id());
+        return ofFrom.isEmpty() && !isEnd;
     }
 
     private Optional<SwitchId> switchOf(WireEndId end) {
@@ -141,6 +143,6 @@ final class CircuitRoutes {
     }
 
     WireEndId root() {
-        return panel.id();
+        return supply.id();
     }
 }

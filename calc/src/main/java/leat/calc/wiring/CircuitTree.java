@@ -16,9 +16,10 @@ import leat.model.power.Circuit;
 import leat.model.power.Load;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
+import leat.model.power.Supply;
 
 /**
- * How the cables of a circuit branch out from its panel. A thing within reach of one that is wired, with no cable of its
+ * How the cables of a circuit branch out from its panel or transformer. A thing within reach of one that is wired, with no cable of its
  * own, takes its current there. Where cables close a ring, the ring is cut at its far end.
  */
 final class CircuitTree {
@@ -37,7 +38,8 @@ final class CircuitTree {
         this.circuit = circuit;
         loads = power.loadsOf(circuit.id());
         List<PowerCable> cables = power.cablesOf(circuit.id());
-        power.panel(circuit.panel()).ifPresent(one -> places.put(one.id(), one.at()));
+        Supply supply = power.supplyOf(circuit);
+        places.put(supply.id(), supply.at());
         power.switches().forEach(one -> places.put(one.id(), one.at()));
         power.panels().forEach(one -> places.putIfAbsent(one.id(), one.at()));
         power.loads().forEach(one -> places.put(one.id(), one.at()));
@@ -45,7 +47,7 @@ final class CircuitTree {
     }
 
     private void grow(List<PowerCable> cables) {
-        Deque<WireEndId> waiting = new ArrayDeque<>(List.of(circuit.panel()));
+        Deque<WireEndId> waiting = new ArrayDeque<>(List.of(circuit.supply()));
         SortedSet<WireEndId> reached = new TreeSet<>(waiting);
         while (!waiting.isEmpty()) {
             WireEndId here = waiting.remove();

@@ -23,8 +23,8 @@ public final class WiringReview {
      * How a figure came about; the last line equals the figure of the result to the last bit.
      *
      * @param figure {@code load}, {@code current}, {@code reckoned}, {@code drop} or {@code ampacity} of a circuit,
-     *     {@code current}, {@code drop}, {@code ampacity} or {@code conductor} of a cable, {@code current} or {@code drop} of a
-     *     load, {@code fill}, {@code most fill} or {@code bends} of a conduit
+     *     {@code current}, {@code drop}, {@code ampacity} or {@code conductor} of a cable, {@code current},
+     *     {@code drop} or {@code voltage} of a load, {@code load} of a transformer, {@code fill}, {@code most fill} or {@code bends} of a conduit
      * @throws InvalidValueException if the thing has no such figure, or it is not known yet
      */
     public static Ledger why(Site site, WiringReviewParameters parameters, Id id, String figure) {

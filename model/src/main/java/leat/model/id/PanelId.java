@@ -3,7 +3,7 @@ package leat.model.id;
 import leat.model.fault.Require;
 
 /** Names one panel; unique among its kind. */
-public record PanelId(String name) implements WireEndId {
+public record PanelId(String name) implements SupplyId {
 
     public PanelId {
         Require.name("panel", name);

@@ -1,4 +1,4 @@
 package leat.model.id;
 
 /** The name of what a cable may start or end at. */
-public sealed interface WireEndId extends Id permits PanelId, SwitchId, LoadId, ManifoldId {}
+public sealed interface WireEndId extends Id permits SupplyId, SwitchId, LoadId, ManifoldId {}

@@ -1,15 +1,17 @@
 package leat.model.plan;
 
+import java.util.Optional;
 import leat.model.id.CircuitId;
-import leat.model.id.PanelId;
 import leat.model.power.Circuit;
 import leat.model.power.Panel;
+import leat.model.power.Supply;
+import leat.model.power.Transformer;
 import leat.model.power.WiringMethod;
 import leat.model.quantity.Current;
 import leat.model.quantity.Voltage;
 import leat.model.site.Phase;
 
-/** A circuit from its breaker in a panel. */
+/** A circuit from its breaker in a panel, or from a tap of a transformer. */
 public final class CircuitPart extends Part {
 
     private final String name;
@@ -20,16 +22,17 @@ public final class CircuitPart extends Part {
         this.fields = fields;
     }
 
-    /** The panel that it starts from. */
+    /** The panel or the transformer that it starts from. */
     public CircuitPart from(String panel) {
         return set("from", panel);
     }
 
+    /** Its rating; left out behind a transformer, the current of the transformer at its rating. */
     public CircuitPart breaker(Current rating) {
         return set("breaker", rating);
     }
 
-    /** Across the load; the panel's if left out. */
+    /** Across the load; the panel's if left out, or the lowest tap of the transformer. */
     public CircuitPart voltage(Voltage voltage) {
         return set("voltage", voltage);
     }
@@ -44,7 +47,8 @@ public final class CircuitPart extends Part {
         return set("groundFault", true);
     }
 
-    /** Its conductors are a sheathed cable that lies in the ground bare; single wires in conduit if left out. */
+    /** Its conductors are a sheathed cable that lies in the ground bare; single wires in conduit if left out, but behind a transformer always a
+     * cable. */
     public CircuitPart buriedCable() {
         return set("method", WiringMethod.BURIED_CABLE);
     }
@@ -59,20 +63,37 @@ public final class CircuitPart extends Part {
 
     @Override
     void addTo(YardDraft draft) {
-        if (draft.has("circuit", name, fields, "from", "breaker")) {
-            draft.power().circuit("circuit " + name, fields.get("from", String.class), this::made);
+        Optional<String> from = fields.find("from", String.class);
+        if (from.isPresent()) {
+            draft.power().circuit("circuit " + name, from.get(), supply -> made(supply, draft));
+        } else {
+            draft.has("circuit", name, fields, "from", "breaker");
         }
     }
 
-    private Circuit made(Panel panel) {
+    private Optional<Circuit> made(Supply supply, YardDraft draft) {
+        if (supply instanceof Transformer transformer) {
+            Voltage tap = fields.get("voltage", transformer.taps().get(0), Voltage.class);
+            Current most = tap.si() > 0 ? transformer.mostCurrent(tap) : Current.ZERO;
+            return Optional.of(
+                    made(supply, fields.get("breaker", most, Current.class), tap, WiringMethod.BURIED_CABLE));
+        }
+        if (!draft.has("circuit", name, fields, "breaker")) {
+            return Optional.empty();
+        }
+        Voltage voltage = fields.get("voltage", ((Panel) supply).voltage(), Voltage.class);
+        return Optional.of(made(supply, fields.get("breaker", Current.class), voltage, WiringMethod.IN_CONDUIT));
+    }
+
+    private Circuit made(Supply supply, Current breaker, Voltage voltage, WiringMethod usual) {
         return new Circuit(
                 new CircuitId(name),
-                new PanelId(fields.get("from", String.class)),
-                fields.get("breaker", Current.class),
-                fields.get("voltage", panel.voltage(), Voltage.class),
+                supply.id(),
+                breaker,
+                voltage,
                 fields.get("liveWires", 2, Integer.class),
                 fields.get("groundFault", false, Boolean.class),
-                fields.get("method", WiringMethod.IN_CONDUIT, WiringMethod.class),
+                fields.get("method", usual, WiringMethod.class),
                 fields.get("phase", Phase.NOW, Phase.class));
     }
 }

@@ -3,6 +3,7 @@ package leat.model.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leat.model.fault.InvalidValueException;
 import leat.model.geometry.Point;
 import leat.model.id.CircuitId;
 import leat.model.id.ControllerId;
@@ -13,11 +14,13 @@ import leat.model.id.SurfaceId;
 import leat.model.id.SwitchId;
 import leat.model.power.Ahead;
 import leat.model.power.Controller;
+import leat.model.power.LampSupply;
 import leat.model.power.LightSwitch;
 import leat.model.power.Luminaire;
 import leat.model.power.Outlet;
 import leat.model.power.StructureFeed;
 import leat.model.quantity.Power;
+import leat.model.quantity.Voltage;
 import leat.model.site.Phase;
 
 /** An outlet, luminaires, the feed of a structure, or a controller. */
@@ -79,6 +82,16 @@ public final class LoadPart extends Part {
         return set("switchAt", place);
     }
 
+    /** The transformer that feeds the luminaires; left out, they are for the voltage of the panel. */
+    public LoadPart from(String transformer) {
+        return set("from", transformer);
+    }
+
+    /** The voltages between which lamps of low voltage work; 90 % to 125 % of the lowest tap if left out. */
+    public LoadPart works(Voltage least, Voltage most) {
+        return set("leastVoltage", least).set("mostVoltage", most);
+    }
+
     /** The structure in which a controller hangs. */
     public LoadPart inside(String structure) {
         return set("inside", structure);
@@ -116,7 +129,17 @@ public final class LoadPart extends Part {
                 draft.power().load(() -> outlet(draft));
             }
             case LUMINAIRES -> {
-                draft.only(thing, fields, "on", "draws", "phase", "ahead", "switchAt");
+                draft.only(
+                        thing,
+                        fields,
+                        "on",
+                        "draws",
+                        "phase",
+                        "ahead",
+                        "switchAt",
+                        "from",
+                        "leastVoltage",
+                        "mostVoltage");
                 luminaires(draft);
             }
             case FEED -> {
@@ -159,8 +182,30 @@ public final class LoadPart extends Part {
         for (int i = 0; i < points.size(); i++) {
             LuminaireId id = new LuminaireId(name + " " + (i + 1));
             Point at = points.get(i);
-            draft.power().load(() -> new Luminaire(id, at, lightSwitch, power(), circuit(), phase(), ahead()));
+            draft.power()
+                    .light(() -> new Luminaire(id, at, lightSwitch, power(), lamp(draft), circuit(), phase(), ahead()));
         }
+        if (fields.find("from", String.class).isEmpty()
+                && fields.find("leastVoltage", Voltage.class).isPresent()) {
+            draft.complain("luminaires " + name + ": works without from; name the transformer");
+        }
+    }
+
+    private Optional<LampSupply> lamp(YardDraft draft) {
+        return fields.find("from", String.class)
+                .flatMap(one -> draft.power().transformerOf("luminaires " + name, one))
+                .map(transformer -> {
+                    LampSupply usual = LampSupply.usual(
+                            transformer.id(), transformer.taps().get(0));
+                    try {
+                        return new LampSupply(
+                                transformer.id(),
+                                fields.get("leastVoltage", usual.least(), Voltage.class),
+                                fields.get("mostVoltage", usual.most(), Voltage.class));
+                    } catch (InvalidValueException e) {
+                        throw e.within("luminaires " + name);
+                    }
+                });
     }
 
     private StructureFeed feed(YardDraft draft) {

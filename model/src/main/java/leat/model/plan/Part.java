@@ -5,7 +5,8 @@ package leat.model.plan;
  * things are plain text until {@link Yard#with} resolves them.
  */
 public abstract sealed class Part
-        permits TraversePart,
+        permits TransformerPart,
+                TraversePart,
                 LevelPart,
                 SurfacePart,
                 ObstaclePart,

@@ -334,6 +334,11 @@ public final class Parts {
         return new LoadPart(name, LoadPart.Kind.CONTROLLER, List.of(), Fields.NONE);
     }
 
+    /** What feeds lamps of low voltage. */
+    public static TransformerPart transformer(String name) {
+        return new TransformerPart(name, Fields.NONE);
+    }
+
     public static ConduitPart conduit(String name, Path route) {
         return new ConduitPart(name, route, Fields.NONE);
     }

@@ -30,6 +30,8 @@ import leat.model.power.Panel;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
+import leat.model.power.Supply;
+import leat.model.power.Transformer;
 import leat.model.power.ValveCable;
 import leat.model.site.Surface;
 
@@ -43,9 +45,15 @@ final class PowerDraft {
     private final PowerSystem before;
     private Optional<CodeFamily> code;
     private final List<Function<CodeFamily, Panel>> panels = new ArrayList<>();
-    private final List<Wanted<Function<Panel, Circuit>>> circuits = new ArrayList<>();
+    private final List<Wanted<Function<Supply, Optional<Circuit>>>> circuits = new ArrayList<>();
     private final List<LightSwitch> switches;
     private final List<Supplier<Load>> loads = new ArrayList<>();
+    private final List<Supplier<Optional<Transformer>>> transformers = new ArrayList<>();
+    private final List<Supplier<Load>> lights = new ArrayList<>();
+
+    /** All that could be made so far, while it is made: outlets stand before transformers, these before lights. */
+    private final List<Load> made = new ArrayList<>();
+
     private final List<String[]> insides = new ArrayList<>();
     private final List<Function<CodeFamily, Conduit>> conduits = new ArrayList<>();
     private final List<Wanted<BiFunction<WireEndId, WireEndId, PowerCable>>> powerCables = new ArrayList<>();
@@ -67,8 +75,8 @@ final class PowerDraft {
         panels.add(maker);
     }
 
-    void circuit(String thing, String panel, Function<Panel, Circuit> maker) {
-        circuits.add(new Wanted<>(thing, panel, panel, maker));
+    void circuit(String thing, String supply, Function<Supply, Optional<Circuit>> maker) {
+        circuits.add(new Wanted<>(thing, supply, supply, maker));
     }
 
     void lightSwitch(LightSwitch one) {
@@ -77,6 +85,33 @@ final class PowerDraft {
 
     void load(Supplier<Load> maker) {
         loads.add(maker);
+    }
+
+    /** One that may be plugged into an outlet; empty if that is not there. */
+    void transformer(Supplier<Optional<Transformer>> maker) {
+        transformers.add(maker);
+    }
+
+    /** A light, which may hang behind a transformer. */
+    void light(Supplier<Load> maker) {
+        lights.add(maker);
+    }
+
+    /** Where the outlet of that name is; complains if there is none. Ask only while transformers are made. */
+    Optional<Point> outlet(String thing, String name) {
+        return named(thing, "pluggedInto", "outlet", name, Outlet.class).map(Outlet::at);
+    }
+
+    /** The transformer of that name; complains if there is none. Ask only while lights are made. */
+    Optional<Transformer> transformerOf(String thing, String name) {
+        return named(thing, "from", "transformer", name, Transformer.class);
+    }
+
+    private <T extends Load> Optional<T> named(String thing, String field, String kind, String name, Class<T> type) {
+        SortedMap<String, T> byName = new TreeMap<>(NaturalOrder::compare);
+        only(made, type).forEach(one -> byName.put(one.id().name(), one));
+        yard.refer(thing, field, name, kind, byName.keySet());
+        return Optional.ofNullable(byName.get(name));
     }
 
     /** That thing is in the structure of that name. */
@@ -115,9 +150,8 @@ final class PowerDraft {
         }
         List<Panel> allPanels = new ArrayList<>(before.panels());
         panels.forEach(maker -> allPanels.add(maker.apply(family)));
-        List<Load> allLoads = new ArrayList<>(before.loads().toList());
-        loads.forEach(maker -> allLoads.add(maker.get()));
-        List<Circuit> allCircuits = circuits(allPanels);
+        List<Load> allLoads = loads();
+        List<Circuit> allCircuits = circuits(allPanels, only(allLoads, Transformer.class));
         List<Conduit> allConduits = new ArrayList<>(before.conduits());
         conduits.forEach(maker -> allConduits.add(maker.apply(family)));
         List<PowerCable> allCables = powerCables(allPanels, allLoads);
@@ -134,6 +168,7 @@ final class PowerDraft {
                 switches,
                 only(allLoads, StructureFeed.class),
                 only(allLoads, Controller.class),
+                only(allLoads, Transformer.class),
                 allConduits,
                 allCables,
                 valveCables);
@@ -150,13 +185,30 @@ final class PowerDraft {
         return there;
     }
 
-    private List<Circuit> circuits(List<Panel> allPanels) {
-        SortedMap<String, Panel> byName = new TreeMap<>();
+    private List<Load> loads() {
+        made.clear();
+        made.addAll(before.loads().toList());
+        loads.forEach(maker -> made.add(maker.get()));
+        transformers.forEach(maker -> maker.get().ifPresent(made::add));
+        lights.forEach(maker -> made.add(maker.get()));
+        return List.copyOf(made);
+    }
+
+    private List<Circuit> circuits(List<Panel> allPanels, List<Transformer> allTransformers) {
+        SortedMap<String, Supply> byName = new TreeMap<>(NaturalOrder::compare);
         allPanels.forEach(panel -> byName.put(panel.id().name(), panel));
+        for (Transformer one : allTransformers) {
+            Supply other = byName.put(one.id().name(), one);
+            if (other instanceof Panel
+                    && circuits.stream().anyMatch(it -> it.from.equals(one.id().name()))) {
+                yard.complain("name '" + one.id().name()
+                        + "': a panel and a transformer have it; circuits could not tell where they start");
+            }
+        }
         List<Circuit> all = new ArrayList<>(before.circuits());
-        for (Wanted<Function<Panel, Circuit>> wanted : circuits) {
+        for (Wanted<Function<Supply, Optional<Circuit>>> wanted : circuits) {
             yard.refer(wanted.thing, "from", wanted.from, "panel", byName.keySet());
-            Optional.ofNullable(byName.get(wanted.from)).map(wanted.maker).ifPresent(all::add);
+            Optional.ofNullable(byName.get(wanted.from)).flatMap(wanted.maker).ifPresent(all::add);
         }
         return all;
     }
@@ -206,6 +258,11 @@ final class PowerDraft {
         for (Load load : allLoads) {
             String thing = load.id().kind() + " " + load.id();
             load.circuit().ifPresent(one -> yard.refer(thing, "on", one.name(), "circuit", ofCircuits));
+            if (load instanceof Transformer transformer) {
+                transformer
+                        .inside()
+                        .ifPresent(one -> yard.refer(thing, "inside", one.name(), "structure", ofStructures));
+            }
             if (load instanceof Controller controller) {
                 controller
                         .inside()

@@ -8,7 +8,7 @@ import leat.model.quantity.Power;
 import leat.model.site.Phase;
 
 /** What takes power from a circuit. */
-public sealed interface Load permits Outlet, Luminaire, StructureFeed, Controller {
+public sealed interface Load permits Outlet, Luminaire, StructureFeed, Controller, Transformer {
 
     LoadId id();
 
@@ -24,6 +24,11 @@ public sealed interface Load permits Outlet, Luminaire, StructureFeed, Controlle
 
     /** What is laid now if the load itself comes later. */
     Ahead ahead();
+
+    /** Whether conductors of a circuit lead to it; what has a plug takes its power from an outlet. */
+    default boolean isWired() {
+        return true;
+    }
 
     Load withCircuit(Optional<CircuitId> newCircuit);
 }

@@ -13,12 +13,14 @@ import leat.model.site.Phase;
  * A light.
  *
  * @param lightSwitch what turns it on; empty when something else does
+ * @param lamp        what it asks of a transformer; empty for one of the voltage of the panel
  */
 public record Luminaire(
         LuminaireId id,
         Point at,
         Optional<SwitchId> lightSwitch,
         Power power,
+        Optional<LampSupply> lamp,
         Optional<CircuitId> circuit,
         Phase phase,
         Ahead ahead)
@@ -30,6 +32,7 @@ public record Luminaire(
         Require.present(thing, "at", at);
         Require.present(thing, "lightSwitch", lightSwitch);
         Require.moreThan(thing, "power", power, Power.ZERO);
+        Require.present(thing, "lamp", lamp);
         Require.present(thing, "circuit", circuit);
         Require.present(thing, "phase", phase);
         Require.present(thing, "ahead", ahead);
@@ -37,6 +40,6 @@ public record Luminaire(
 
     @Override
     public Luminaire withCircuit(Optional<CircuitId> newCircuit) {
-        return new Luminaire(id, at, lightSwitch, power, newCircuit, phase, ahead);
+        return new Luminaire(id, at, lightSwitch, power, lamp, newCircuit, phase, ahead);
     }
 }

@@ -26,7 +26,8 @@ public record Panel(
         Count spareWays,
         Optional<SurfaceId> inside,
         boolean existing,
-        Phase phase) {
+        Phase phase)
+        implements Supply {
 
     public Panel {
         Require.present("panel", "id", id);

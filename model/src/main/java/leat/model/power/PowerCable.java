@@ -16,7 +16,7 @@ import leat.model.site.Phase;
  * The live, neutral and grounding conductors of a circuit from one thing to the next. How many there are the circuit
  * says, and whether they are single wires or a sheathed cable.
  *
- * @param from      the panel of the circuit, or a load or a switch on the way
+ * @param from      the panel or the transformer of the circuit, or a load or a switch on the way
  * @param conductor size of its live conductors; the grounding conductor follows from it
  */
 public record PowerCable(

@@ -31,14 +31,18 @@ final class PowerReferences {
             List<Luminaire> luminaires,
             List<StructureFeed> feeds,
             List<Controller> controllers,
+            List<Transformer> transformers,
             List<PowerCable> powerCables,
             List<ValveCable> valveCables) {
-        allCircuits.forEach(circuit -> require("circuit " + circuit.id(), "panel", circuit.panel(), panels));
+        new TransformerReferences(allCircuits, transformers).check(outlets, luminaires);
+        allCircuits.stream()
+                .filter(circuit -> !circuit.isLowVoltage())
+                .forEach(circuit -> require("circuit " + circuit.id(), "panel", circuit.supply(), panels));
         luminaires.forEach(light ->
                 light.lightSwitch().ifPresent(one -> require("luminaire " + light.id(), "lightSwitch", one, switches)));
         SortedSet<Id> ends = new TreeSet<>(panels);
         ends.addAll(switches);
-        Stream.<List<? extends Load>>of(outlets, luminaires, feeds, controllers)
+        Stream.<List<? extends Load>>of(outlets, luminaires, feeds, controllers, transformers)
                 .flatMap(Collection::stream)
                 .forEach(load -> {
                     ends.add(load.id());
@@ -68,7 +72,7 @@ final class PowerReferences {
         return id.kind() + " " + id.name();
     }
 
-    private static void require(String thing, String field, Id id, SortedSet<Id> known) {
+    static void require(String thing, String field, Id id, SortedSet<? extends Id> known) {
         if (!known.contains(id)) {
             List<String> names = known.stream()
                     .filter(one -> one.kind().equals(id.kind()))

@@ -12,7 +12,9 @@ import leat.model.id.ConduitId;
 import leat.model.id.ControllerId;
 import leat.model.id.LoadId;
 import leat.model.id.PanelId;
+import leat.model.id.SupplyId;
 import leat.model.id.SwitchId;
+import leat.model.id.TransformerId;
 
 /**
  * All that carries current. Each list is kept sorted by id, and each name that is used exists. An unfinished system is
@@ -29,12 +31,14 @@ public record PowerSystem(
         List<LightSwitch> switches,
         List<StructureFeed> feeds,
         List<Controller> controllers,
+        List<Transformer> transformers,
         List<Conduit> conduits,
         List<PowerCable> powerCables,
         List<ValveCable> valveCables) {
 
     public static final PowerSystem EMPTY = new PowerSystem(
             Optional.empty(),
+            List.of(),
             List.of(),
             List.of(),
             List.of(),
@@ -55,20 +59,21 @@ public record PowerSystem(
         switches = Require.unique("switch", switches, LightSwitch::id);
         feeds = Require.unique("structure feed", feeds, StructureFeed::id);
         controllers = Require.unique("controller", controllers, Controller::id);
+        transformers = Require.unique("transformer", transformers, Transformer::id);
         conduits = Require.unique("conduit", conduits, Conduit::id);
         powerCables = Require.unique("cable", powerCables, PowerCable::id);
         valveCables = Require.unique("cable", valveCables, ValveCable::id);
         new PowerReferences(panels, circuits, switches, conduits)
-                .check(outlets, luminaires, feeds, controllers, powerCables, valveCables);
+                .check(outlets, luminaires, feeds, controllers, transformers, powerCables, valveCables);
     }
 
     public boolean isEmpty() {
         return equals(EMPTY);
     }
 
-    /** Outlets, luminaires, structure feeds, controllers. */
+    /** Outlets, luminaires, structure feeds, controllers, transformers. */
     public Stream<Load> loads() {
-        return Stream.<List<? extends Load>>of(outlets, luminaires, feeds, controllers)
+        return Stream.<List<? extends Load>>of(outlets, luminaires, feeds, controllers, transformers)
                 .flatMap(Collection::stream);
     }
 
@@ -79,6 +84,24 @@ public record PowerSystem(
 
     public Optional<Panel> panel(PanelId id) {
         return find(panels, Panel::id, id);
+    }
+
+    public Optional<Transformer> transformer(TransformerId id) {
+        return find(transformers, Transformer::id, id);
+    }
+
+    /** What a circuit starts from. */
+    public Supply supplyOf(Circuit circuit) {
+        return Stream.<List<? extends Supply>>of(panels, transformers)
+                .flatMap(Collection::stream)
+                .filter(one -> one.id().equals(circuit.supply()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(circuit.supply() + " is named but not there"));
+    }
+
+    /** The circuits that start from a panel or a transformer. */
+    public List<Circuit> circuitsFrom(SupplyId supply) {
+        return circuits.stream().filter(one -> one.supply().equals(supply)).toList();
     }
 
     public Optional<Circuit> circuit(CircuitId id) {
@@ -103,6 +126,12 @@ public record PowerSystem(
 
     public Optional<Cable> cable(CableId id) {
         return cables().filter(cable -> cable.id().equals(id)).findFirst();
+    }
+
+    /** Whether conductors of a panel lie in it; else valve wires, or wires to lamps of low voltage. */
+    public boolean isFromPanel(Cable cable) {
+        return cable instanceof PowerCable one
+                && circuit(one.circuit()).filter(Circuit::isLowVoltage).isEmpty();
     }
 
     /** What passes through that conduit, sorted: power cables first. */
@@ -141,6 +170,7 @@ public record PowerSystem(
                 switches,
                 only(newLoads, StructureFeed.class),
                 only(newLoads, Controller.class),
+                only(newLoads, Transformer.class),
                 newConduits,
                 newPowerCables,
                 newValveCables);

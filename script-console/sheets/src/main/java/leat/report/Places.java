@@ -71,7 +71,7 @@ final class Places {
             return power.panel(panel).map(Panel::at);
         }
         if (id instanceof CircuitId circuit) {
-            return power.circuit(circuit).flatMap(one -> of(one.panel()));
+            return power.circuit(circuit).flatMap(one -> of(one.supply()));
         }
         if (id instanceof LoadId load) {
             return power.load(load).map(Load::at);

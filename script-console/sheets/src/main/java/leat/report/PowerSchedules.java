@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import leat.model.id.CableId;
 import leat.model.id.CircuitId;
 import leat.model.id.Id;
@@ -16,18 +15,21 @@ import leat.model.power.Cable;
 import leat.model.power.Circuit;
 import leat.model.power.Conduit;
 import leat.model.power.Controller;
+import leat.model.power.LampSupply;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
 import leat.model.power.Outlet;
 import leat.model.power.Panel;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
+import leat.model.power.Transformer;
 import leat.model.power.ValveCable;
 import leat.model.power.WiringMethod;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.Power;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
+import leat.model.quantity.Voltage;
 
 /** The schedules of power and control: panels, circuits, what they feed, cables, conduits. */
 final class PowerSchedules {
@@ -61,15 +63,13 @@ final class PowerSchedules {
                 "when");
         List<List<Cell>> rows = new ArrayList<>();
         for (Panel panel : power.panels()) {
-            long circuits = power.circuits().stream()
-                    .filter(one -> one.panel().equals(panel.id()))
-                    .count();
+            int circuits = power.circuitsFrom(panel.id()).size();
             rows.add(List.of(
                     Cell.name(panel.id()),
                     Cell.text(panel.inside().map(Id::name).orElse("")),
                     Cell.figure(panel.voltage(), units),
                     Cell.figure(panel.rating(), units),
-                    Cell.count((int) circuits),
+                    Cell.count(circuits),
                     Cell.figure(panel.spareWays(), units),
                     Cell.state(panel.existing()),
                     Cell.when(panel.phase())));
@@ -80,7 +80,7 @@ final class PowerSchedules {
     Table circuits() {
         List<String> columns = List.of(
                 "circuit",
-                "panel",
+                "from",
                 Table.head("breaker", Dimension.CURRENT, units),
                 Table.head("voltage", Dimension.VOLTAGE, units),
                 "live wires",
@@ -98,7 +98,7 @@ final class PowerSchedules {
         for (Circuit circuit : power.circuits()) {
             rows.add(List.of(
                     Cell.name(circuit.id()),
-                    Cell.name(circuit.panel()),
+                    Cell.name(circuit.supply()),
                     Cell.figure(circuit.breaker(), units),
                     Cell.figure(circuit.voltage(), units),
                     Cell.count(circuit.liveWires()),
@@ -158,7 +158,7 @@ final class PowerSchedules {
                 .forEach(load -> rows.add(List.of(
                         Cell.name(load.id()),
                         Cell.text(load.id().kind()),
-                        Cell.text(load.circuit().map(Id::name).orElse("none yet")),
+                        Cell.text(load.circuit().map(Id::name).orElse(load.isWired() ? "none yet" : "plugged in")),
                         Cell.figure(load.power(), units),
                         figures.cell(load.id(), ReportFigures.DROP, units),
                         Cell.text(about(load)),
@@ -174,13 +174,24 @@ final class PowerSchedules {
             return outlet.groundFault() ? "protects itself against leaking current" : "";
         }
         if (load instanceof Luminaire light) {
-            return light.lightSwitch().map(one -> "switched by " + one).orElse("");
+            return light.lightSwitch().map(one -> "switched by " + one).orElse("")
+                    + light.lamp().map(PowerSchedules::lamp).orElse("");
+        }
+        if (load instanceof Transformer transformer) {
+            String taps = String.join(
+                    ", ", transformer.taps().stream().map(Voltage::toString).toList());
+            return "taps " + taps
+                    + transformer.plug().map(one -> ", in outlet " + one).orElse("");
         }
         if (load instanceof Controller controller) {
             return controller.stations() + " stations"
                     + controller.inside().map(one -> ", in " + one).orElse("");
         }
         return "";
+    }
+
+    private static String lamp(LampSupply lamp) {
+        return "works from " + lamp.least() + " to " + lamp.most();
     }
 
     private static String ahead(Ahead ahead) {
@@ -243,7 +254,8 @@ final class PowerSchedules {
         }
         Optional<Circuit> circuit =
                 cable instanceof PowerCable wires ? power.circuit(wires.circuit()) : Optional.empty();
-        return circuit.map(one -> one.liveWires() + " and ground").orElse("");
+        return circuit.map(one -> one.isLowVoltage() ? "2" : one.liveWires() + " and ground")
+                .orElse("");
     }
 
     Table conduits() {
@@ -266,7 +278,9 @@ final class PowerSchedules {
                     Cell.text(conduit.series()),
                     Cell.text(conduit.size().orElse("open")),
                     Cell.figure(conduit.route().length(), units),
-                    held.isEmpty() ? Cell.text("spare") : Cell.names(held.stream().map(Cable::id)),
+                    held.isEmpty()
+                            ? Cell.text("spare")
+                            : Cell.names(held.stream().map(Cable::id)),
                     Cell.text(conduit.occupied().stream()
                             .map(wires -> wires.count() + " of " + wires.size())
                             .collect(Collectors.joining(", "))),

@@ -97,7 +97,7 @@ final class WirePainter {
 
     private void conduit(Conduit conduit) {
         List<Cable> held = power.cablesIn(conduit.id());
-        WireStyle style = WireStyle.of(conduit, held);
+        WireStyle style = WireStyle.of(power, conduit, held);
         PhaseStyle phase = PhaseStyle.of(conduit.existing(), conduit.phase());
         double[] xy =
                 drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
@@ -151,7 +151,7 @@ final class WirePainter {
     }
 
     private void cable(Cable cable) {
-        WireStyle style = WireStyle.of(cable);
+        WireStyle style = WireStyle.of(power, cable);
         PhaseStyle phase = PhaseStyle.of(cable.existing(), cable.phase());
         int number = 0;
         for (double[] way : ways(cable)) {
@@ -164,7 +164,7 @@ final class WirePainter {
             board.legend()
                     .add(
                             "51-" + style.ordinal(),
-                            style == WireStyle.POWER ? "power cable in no conduit" : "valve wires in no conduit",
+                            bare(style),
                             (c, box) -> LetteredLine.sample(
                                     c,
                                     box,
@@ -178,9 +178,18 @@ final class WirePainter {
         }
     }
 
+    private static String bare(WireStyle style) {
+        return switch (style) {
+            case POWER -> "power cable in no conduit";
+            case LAMPS -> "low-voltage cable in no conduit";
+            case CONTROL, SPARE -> "valve wires in no conduit";
+        };
+    }
+
     private String cableWords(Cable cable) {
         String what = cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires";
-        return what + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse("");
+        return what
+                + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse("");
     }
 
     private String title(Cable cable, WireStyle style, PhaseStyle phase) {

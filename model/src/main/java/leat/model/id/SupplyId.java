@@ -1,0 +1,4 @@
+package leat.model.id;
+
+/** The name of what circuits start from. */
+public sealed interface SupplyId extends WireEndId permits PanelId, TransformerId {}
