@@ -30,7 +30,12 @@ final class DripPath {
         this.inside = inside;
     }
 
-    /** @param inside whether a straight piece between two places stays within the edge */
+    /**
+     * The places that the line of a chain leads through.
+     *
+     * @param rows   all pieces of rows of the bed
+     * @param inside whether a straight piece between two places stays within the edge
+     */
     static List<RowEnd> of(
             List<EdgeRing> edge, List<DripRow> rows, Serpentine.Chain chain, BiPredicate<RowEnd, RowEnd> inside) {
         DripPath made = new DripPath(edge, rows, chain, inside);
@@ -39,10 +44,10 @@ final class DripPath {
     }
 
     private void walk() {
-        int rows = chain.rows().size();
+        int count = chain.rows().size();
         double cornerM = lastWayM(0);
         addWay(chain.ends().get(0), cornerM, -cornerM);
-        for (int row = 0; row < rows - 1; row++) {
+        for (int row = 0; row < count - 1; row++) {
             double wayM = chain.waysM().get(row);
             double leavingM = cornerWayM(2 * row + 1, wayM);
             double enteringM = cornerWayM(2 * row + 2, -wayM);
@@ -50,7 +55,7 @@ final class DripPath {
             addWay(chain.ends().get(2 * row + 1), leavingM, wayM - leavingM + enteringM);
             addPulled(2 * row + 2, enteringM);
         }
-        addWay(chain.ends().get(2 * rows - 1), 0, lastWayM(2 * rows - 1));
+        addWay(chain.ends().get(2 * count - 1), 0, lastWayM(2 * count - 1));
     }
 
     /** The place a start off an end, and all from there along the edge. */
