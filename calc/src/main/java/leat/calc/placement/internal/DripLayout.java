@@ -74,7 +74,7 @@ public final class DripLayout {
         PreparedGeometry bounds = PreparedGeometryFactory.prepare(inset(open, edgeM - ROUNDING_M));
         List<double[]> lines = new ArrayList<>();
         for (Serpentine.Chain chain : Serpentine.of(edge, rows, demand.spacingM)) {
-            List<RowEnd> path = DripPath.of(edge, chain, (from, to) -> bounds.covers(line(List.of(from, to))));
+            List<RowEnd> path = DripPath.of(edge, rows, chain, (from, to) -> bounds.covers(line(List.of(from, to))));
             double[] measured = rounded(path, FLAT_RATIO * edgeM);
             if (measured.length >= 4) {
                 lines.addAll(LineCuts.of(measured, demand.mostM, demand.lattice));

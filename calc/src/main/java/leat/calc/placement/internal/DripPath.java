@@ -18,27 +18,36 @@ final class DripPath {
 
     private final List<EdgeRing> edge;
     private final Serpentine.Chain chain;
+    private final List<DripRow> rows;
     private final BiPredicate<RowEnd, RowEnd> inside;
     private final List<RowEnd> path = new ArrayList<>();
 
-    private DripPath(List<EdgeRing> edge, Serpentine.Chain chain, BiPredicate<RowEnd, RowEnd> inside) {
+    private DripPath(
+            List<EdgeRing> edge, List<DripRow> rows, Serpentine.Chain chain, BiPredicate<RowEnd, RowEnd> inside) {
         this.edge = edge;
+        this.rows = rows;
         this.chain = chain;
         this.inside = inside;
     }
 
-    /** @param inside whether a straight piece between two places stays within the edge */
-    static List<RowEnd> of(List<EdgeRing> edge, Serpentine.Chain chain, BiPredicate<RowEnd, RowEnd> inside) {
-        DripPath made = new DripPath(edge, chain, inside);
+    /**
+     * The places that the line of a chain leads through.
+     *
+     * @param rows   all pieces of rows of the bed
+     * @param inside whether a straight piece between two places stays within the edge
+     */
+    static List<RowEnd> of(
+            List<EdgeRing> edge, List<DripRow> rows, Serpentine.Chain chain, BiPredicate<RowEnd, RowEnd> inside) {
+        DripPath made = new DripPath(edge, rows, chain, inside);
         made.walk();
         return made.path;
     }
 
     private void walk() {
-        int rows = chain.rows().size();
-        double cornerM = cornerWayM(0, 0);
+        int count = chain.rows().size();
+        double cornerM = lastWayM(0);
         addWay(chain.ends().get(0), cornerM, -cornerM);
-        for (int row = 0; row < rows - 1; row++) {
+        for (int row = 0; row < count - 1; row++) {
             double wayM = chain.waysM().get(row);
             double leavingM = cornerWayM(2 * row + 1, wayM);
             double enteringM = cornerWayM(2 * row + 2, -wayM);
@@ -46,7 +55,7 @@ final class DripPath {
             addWay(chain.ends().get(2 * row + 1), leavingM, wayM - leavingM + enteringM);
             addPulled(2 * row + 2, enteringM);
         }
-        addWay(chain.ends().get(2 * rows - 1), 0, cornerWayM(2 * rows - 1, 0));
+        addWay(chain.ends().get(2 * count - 1), 0, lastWayM(2 * count - 1));
     }
 
     /** The place a start off an end, and all from there along the edge. */
@@ -77,6 +86,33 @@ final class DripPath {
 
     private int outward(int end) {
         return chain.ends().get(end).equals(chain.rows().get(end / 2).right()) ? 1 : -1;
+    }
+
+    /** Where a line begins or ends: the way to the tip of the bed, if it is too narrow there for a row, or else to a corner. */
+    private double lastWayM(int end) {
+        RowEnd at = chain.ends().get(end);
+        RowEnd other = chain.ends().get(end ^ 1);
+        EdgeRing ring = edge.get(at.ring());
+        double halfM = chain.rows().get(end / 2).halfM();
+        double tipM = 0;
+        double farthestM = halfM;
+        for (int direction : new int[] {1, -1}) {
+            double roundM = direction > 0
+                    ? ring.forwardM(at.stationM(), other.stationM())
+                    : -ring.forwardM(other.stationM(), at.stationM());
+            if (at.ring() == other.ring() && Serpentine.isFree(rows, ring, at, roundM)) {
+                for (RowEnd place : ring.cornersOn(at.stationM(), roundM)) {
+                    double riseM = Math.abs(place.vM() - at.vM());
+                    if (riseM > farthestM) {
+                        farthestM = riseM;
+                        tipM = direction > 0
+                                ? ring.forwardM(at.stationM(), place.stationM())
+                                : -ring.forwardM(place.stationM(), at.stationM());
+                    }
+                }
+            }
+        }
+        return tipM == 0 ? cornerWayM(end, 0) : tipM;
     }
 
     /** The way along the edge from an end to its corner, away from where it is joined; 0 if there is none to speak of. */

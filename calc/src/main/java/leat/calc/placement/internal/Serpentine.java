@@ -112,7 +112,7 @@ final class Serpentine {
                 RowEnd to = row.end(atRight);
                 if (to.ring() == from.ring() && Math.abs(row.level() - level) <= 1) {
                     double wayM = shorterWayM(from, to);
-                    if (Math.abs(wayM) < leastM && isFree(from, wayM)) {
+                    if (Math.abs(wayM) < leastM && isFree(rows, edge.get(from.ring()), from, wayM)) {
                         leastM = Math.abs(wayM);
                         best = Optional.of(new Link(row, atRight, wayM));
                     }
@@ -128,9 +128,8 @@ final class Serpentine {
         return 2 * forwardM <= ring.lengthM() ? forwardM : forwardM - ring.lengthM();
     }
 
-    /** Whether no row ends on the way: a line along the edge would run across it. */
-    private boolean isFree(RowEnd from, double wayM) {
-        EdgeRing ring = edge.get(from.ring());
+    /** Whether no row ends on a way along the edge: a line there would run across it. The ends of the way do not count. */
+    static boolean isFree(List<DripRow> rows, EdgeRing ring, RowEnd from, double wayM) {
         return rows.stream()
                 .noneMatch(row -> isPassed(row.left(), from, wayM, ring) || isPassed(row.right(), from, wayM, ring));
     }
