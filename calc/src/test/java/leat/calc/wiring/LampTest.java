@@ -43,7 +43,7 @@ import leat.model.plan.Part;
 import leat.model.plan.Site;
 import leat.model.power.Circuit;
 import leat.model.power.CodeFamily;
-import leat.model.quantity.Quantity;
+import leat.model.quantity.Figure;
 import leat.model.quantity.Voltage;
 import leat.model.site.Phase;
 import org.junit.jupiter.api.Test;
@@ -133,7 +133,7 @@ class LampTest {
                 last(site, new CircuitId("walk lamps"), "current"));
     }
 
-    private static Quantity last(Site site, leat.model.id.Id id, String figure) {
+    private static Figure last(Site site, leat.model.id.Id id, String figure) {
         Ledger ledger = WiringReview.why(site, WiringReviewParameters.defaults(), id, figure);
         return ledger.steps().get(ledger.steps().size() - 1).value();
     }

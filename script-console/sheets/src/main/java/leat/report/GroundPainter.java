@@ -1,5 +1,7 @@
 package leat.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import leat.draw.Box;
 import leat.draw.Canvas;
@@ -32,7 +34,9 @@ final class GroundPainter {
     void surfaces(List<Surface> surfaces) {
         Canvas canvas = board.canvas();
         canvas.beginLayer("surfaces", "Surfaces");
-        for (Surface surface : surfaces) {
+        List<Surface> upwards = new ArrayList<>(surfaces);
+        upwards.sort(Comparator.comparing(surface -> surface.kind().rank())); // keeps the order of names within a kind
+        for (Surface surface : upwards) {
             String title = surface.id() + ": " + SurfaceStyle.of(surface.kind()).label() + ", "
                     + board.show(surface.region().area()) + later(surface.phase());
             canvas.beginItem(title, about(surface));

@@ -2,7 +2,6 @@ package leat.calc.internal.cells;
 
 import java.util.List;
 import leat.model.site.Surface;
-import leat.model.site.SurfaceKind;
 
 /** What covers the ground where surfaces are drawn over each other: buildings lie on paving, paving on beds, beds on lawns. */
 public final class Covers {
@@ -30,16 +29,6 @@ public final class Covers {
 
     /** Whether the other surface covers this one where both are drawn. */
     public static boolean isAbove(Surface other, Surface surface) {
-        return rank(other.kind()) > rank(surface.kind());
-    }
-
-    private static int rank(SurfaceKind kind) {
-        return switch (kind) {
-            case LAWN -> 0;
-            case BED -> 1;
-            case WATER -> 2;
-            case PAVING -> 3;
-            case STRUCTURE -> 4;
-        };
+        return other.kind().rank() > surface.kind().rank();
     }
 }
