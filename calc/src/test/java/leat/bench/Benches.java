@@ -19,7 +19,11 @@ public final class Benches {
             new TreeBench(),
             new CoverageBench("coverage", 0.25),
             new CoverageBench("coverage-fine", 0.1),
-            new DesignBench());
+            new DesignBench(),
+            new TrenchBench(),
+            new ZoningBench(),
+            new SizingBench(),
+            new CircuitBench());
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
 

@@ -2,6 +2,7 @@ package leat.calc.schedule;
 
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Function;
 import leat.model.geometry.Point;
 import leat.model.id.Id;
 import leat.model.plan.Site;
@@ -31,12 +32,12 @@ record WateredGround(
         boolean covered) {
 
     /** What a head that throws waters there: a bed counts before a lawn that it lies in; of several the smallest. */
-    static Optional<WateredGround> thrownOn(Point point, Site site) {
-        return surfaceAt(point, site).map(surface -> of(surface, site));
+    static Optional<WateredGround> thrownOn(Point point, Site site, Function<Surface, Ratio> slope) {
+        return surfaceAt(point, site).map(surface -> of(surface, site, slope));
     }
 
     /** What water let out there reaches: the roots of the nearest tree, else a bed, else a lawn watered by drip. */
-    static Optional<WateredGround> letOutAt(Point point, Site site) {
+    static Optional<WateredGround> letOutAt(Point point, Site site, Function<Surface, Ratio> slope) {
         Optional<WateredGround> tree = site.yard().terrain().obstacles().stream()
                 .filter(Obstacle.Tree.class::isInstance)
                 .map(Obstacle.Tree.class::cast)
@@ -48,9 +49,9 @@ record WateredGround(
                 surfaceAt(point, site).filter(one -> one.kind() == SurfaceKind.BED || one.watering() == Watering.DRIP);
         // A line through a bed is for the bed, even past a tree.
         return surface.filter(one -> one.watering() == Watering.DRIP)
-                .map(one -> of(one, site))
+                .map(one -> of(one, site, slope))
                 .or(() -> tree)
-                .or(() -> surface.map(one -> of(one, site)));
+                .or(() -> surface.map(one -> of(one, site, slope)));
     }
 
     private static Optional<Surface> surfaceAt(Point point, Site site) {
@@ -62,14 +63,14 @@ record WateredGround(
                         .thenComparing(Surface::id));
     }
 
-    private static WateredGround of(Surface surface, Site site) {
+    private static WateredGround of(Surface surface, Site site, Function<Surface, Ratio> slope) {
         return new WateredGround(
                 surface.id(),
                 surface.region().area(),
                 surface.soil(),
                 PlantChoice.of(surface, site.catalog().watering()),
                 site.yard().watering().place(surface.id()),
-                SurfaceSlope.of(surface, site.yard().terrain().ground()),
+                slope.apply(surface),
                 surface.isLawn());
     }
 

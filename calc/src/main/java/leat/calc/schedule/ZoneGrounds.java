@@ -23,6 +23,7 @@ import leat.model.quantity.Area;
 import leat.model.quantity.Flow;
 import leat.model.quantity.PrecipitationRate;
 import leat.model.quantity.Ratio;
+import leat.model.site.Surface;
 import leat.model.water.DripLine;
 import leat.model.water.Head;
 import leat.model.water.Zone;
@@ -41,6 +42,9 @@ final class ZoneGrounds {
     private final Site site;
     private final ScheduleParameters parameters;
     private final SortedMap<HeadId, WateredGround> grounds = new TreeMap<>();
+
+    /** Kept, for many heads water one surface. */
+    private final SortedMap<SurfaceId, Ratio> slopes = new TreeMap<>();
 
     ZoneGrounds(Site site, ScheduleParameters parameters) {
         this.site = site;
@@ -154,16 +158,22 @@ final class ZoneGrounds {
     /** What lies half way out in its arc or along it, or else where it stands. */
     private Optional<WateredGround> groundOf(Head head) {
         if (head instanceof DripLine line) {
-            return WateredGround.letOutAt(line.path().at(line.path().length().times(0.5)), site);
+            return WateredGround.letOutAt(line.path().at(line.path().length().times(0.5)), site, this::slope);
         }
         if (head.sector().isEmpty()) {
-            return WateredGround.letOutAt(head.at(), site);
+            return WateredGround.letOutAt(head.at(), site, this::slope);
         }
         Stream<Point> looks =
                 head.sector().stream().flatMap(sector -> LOOKS.stream().map(share -> halfWayOut(sector, share)));
         return Stream.concat(looks, Stream.of(head.at()))
-                .flatMap(point -> WateredGround.thrownOn(point, site).stream())
+                .flatMap(point -> WateredGround.thrownOn(point, site, this::slope).stream())
                 .findFirst();
+    }
+
+    private Ratio slope(Surface surface) {
+        return slopes.computeIfAbsent(
+                surface.id(),
+                id -> SurfaceSlope.of(surface, site.yard().terrain().ground()));
     }
 
     private static Point halfWayOut(Sector sector, double share) {

@@ -41,19 +41,31 @@ final class WireCovers {
     private final ElectricalCode code;
     private final Site site;
     private final PowerSystem power;
+    private final List<Ground> grounds = new ArrayList<>();
+
+    /** A surface under which wires may lie: a metre inside costs two, one outside costs one. */
+    private record Ground(SurfaceKind kind, Tolls tolls) {}
 
     /** @param power with the sizes that are known */
     WireCovers(Site site, PowerSystem power) {
         this.code = ElectricalCode.of(site);
         this.site = site;
         this.power = power;
+        for (Surface surface : site.yard().terrain().surfaces()) {
+            if (!DigSite.cannotBeDug(surface.kind())) {
+                var tolls = new Tolls();
+                tolls.add(DigSite.patch(surface.region()), 2);
+                grounds.add(new Ground(surface.kind(), tolls));
+            }
+        }
     }
 
     /** The rule that asks for most along a route; empty for pipes. */
     Optional<Rule> rule(LaidId laid, List<Point> route) {
         Rule most = null;
+        SortedSet<SurfaceKind> surfaces = surfaces(route);
         for (Burial burial : burials(laid)) {
-            for (SurfaceKind surface : surfaces(route)) {
+            for (SurfaceKind surface : surfaces) {
                 Rule rule = code.cover(surface, burial);
                 most = most == null || rule.limit().si() > most.limit().si() ? rule : most;
             }
@@ -95,18 +107,16 @@ final class WireCovers {
 
     private SortedSet<SurfaceKind> surfaces(List<Point> route) {
         SortedSet<SurfaceKind> kinds = new TreeSet<>(List.of(SurfaceKind.LAWN));
-        for (Surface surface : site.yard().terrain().surfaces()) {
-            if (!DigSite.cannotBeDug(surface.kind()) && insideM(surface, route) > LEAST_M) {
-                kinds.add(surface.kind());
+        for (Ground ground : grounds) {
+            if (insideM(ground.tolls(), route) > LEAST_M) {
+                kinds.add(ground.kind());
             }
         }
         return kinds;
     }
 
-    /** A metre inside costs two, one outside costs one: what is above the length is what lies inside. */
-    private static double insideM(Surface surface, List<Point> route) {
-        var tolls = new Tolls();
-        tolls.add(DigSite.patch(surface.region()), 2);
+    /** What costs more than the length lies inside. */
+    private static double insideM(Tolls tolls, List<Point> route) {
         double sumM = 0;
         for (int i = 1; i < route.size(); i++) {
             Point a = route.get(i - 1);

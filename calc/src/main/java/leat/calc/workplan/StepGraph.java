@@ -1,10 +1,15 @@
 package leat.calc.workplan;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -33,8 +38,27 @@ final class StepGraph {
         }
     }
 
-    private final SortedMap<Deed, List<Id>> subjects = new TreeMap<>();
-    private final SortedMap<Deed, SortedSet<Deed>> before = new TreeMap<>();
+    /** A deed with what it is done to and the deeds that it waits for. */
+    private static final class Node {
+        final Deed deed;
+        final List<Id> things = new ArrayList<>();
+        final Set<Node> waits = new LinkedHashSet<>();
+
+        /** Of the deed in natural order, from 0. */
+        int rank;
+
+        /** Of the step that it becomes part of, from 1. */
+        int step;
+
+        Node(Deed deed) {
+            this.deed = deed;
+        }
+    }
+
+    /** To be looked into, not walked through: what is walked through is sorted first. */
+    private final Map<Deed, Node> nodes = new HashMap<>();
+
+    private final SortedMap<WorkKind, SortedSet<Deed>> ofKind = new TreeMap<>();
 
     Deed add(WorkKind kind, String part, Id... things) {
         return add(kind, part, List.of(things));
@@ -45,50 +69,54 @@ final class StepGraph {
                 ? ""
                 : things.get(0).kind() + " " + things.get(0).name();
         var deed = new Deed(kind, part, key);
-        subjects.computeIfAbsent(deed, one -> new ArrayList<>()).addAll(things);
-        before.computeIfAbsent(deed, one -> new TreeSet<>());
+        nodes.computeIfAbsent(deed, Node::new).things.addAll(things);
+        ofKind.computeIfAbsent(kind, one -> new TreeSet<>()).add(deed);
         return deed;
     }
 
     /** The first must be done before the second. */
     void order(Deed first, Deed second) {
-        SortedSet<Deed> waits = before.get(second);
-        if (waits != null && subjects.containsKey(first) && !first.equals(second)) {
-            waits.add(first);
+        Node earlier = nodes.get(first);
+        Node later = nodes.get(second);
+        if (earlier != null && later != null && earlier != later) {
+            later.waits.add(earlier);
         }
     }
 
     List<Deed> of(WorkKind kind) {
-        return subjects.keySet().stream().filter(one -> one.kind() == kind).toList();
+        return List.copyOf(ofKind.getOrDefault(kind, Collections.emptySortedSet()));
     }
 
     /**
      * All deeds, each behind those it waits for, otherwise in their natural order. Should they wait for each other in a
      * ring, the first in natural order is done as if it could be: a plan with such trenches is still dug.
      */
-    private List<Deed> ordered() {
-        SortedMap<Deed, List<Deed>> after = new TreeMap<>();
-        SortedMap<Deed, Integer> waiting = new TreeMap<>();
-        SortedSet<Deed> ready = new TreeSet<>();
-        before.forEach((deed, waits) -> {
-            waiting.put(deed, waits.size());
-            waits.forEach(
-                    one -> after.computeIfAbsent(one, key -> new ArrayList<>()).add(deed));
-            if (waits.isEmpty()) {
-                ready.add(deed);
-            }
-        });
-        List<Deed> ordered = new ArrayList<>();
-        while (!waiting.isEmpty()) {
-            Deed next = ready.isEmpty() ? waiting.firstKey() : ready.first();
-            ready.remove(next);
-            waiting.remove(next);
-            ordered.add(next);
-            for (Deed one : after.getOrDefault(next, List.of())) {
-                Integer left = waiting.computeIfPresent(one, (key, count) -> count - 1);
-                if (left != null && left == 0) {
-                    ready.add(one);
-                }
+    private List<Node> ordered() {
+        List<Node> natural = new ArrayList<>(nodes.values());
+        natural.sort(Comparator.comparing(node -> node.deed));
+        List<List<Node>> after = new ArrayList<>();
+        for (Node node : natural) {
+            node.rank = after.size();
+            after.add(new ArrayList<>());
+        }
+        int[] waiting = new int[natural.size()];
+        var ready = new BitSet();
+        var open = new BitSet();
+        for (Node node : natural) {
+            waiting[node.rank] = node.waits.size();
+            node.waits.forEach(one -> after.get(one.rank).add(node));
+            ready.set(node.rank, node.waits.isEmpty());
+            open.set(node.rank);
+        }
+        List<Node> ordered = new ArrayList<>();
+        while (!open.isEmpty()) {
+            int next = ready.isEmpty() ? open.nextSetBit(0) : ready.nextSetBit(0);
+            ready.clear(next);
+            open.clear(next);
+            ordered.add(natural.get(next));
+            for (Node one : after.get(next)) {
+                waiting[one.rank]--;
+                ready.set(one.rank, waiting[one.rank] == 0 && open.get(one.rank));
             }
         }
         return ordered;
@@ -96,42 +124,38 @@ final class StepGraph {
 
     /** @param figures of a step from its kind and subjects */
     List<WorkStep> steps(StepFigures figures) {
-        List<List<Deed>> parts = new ArrayList<>();
-        for (Deed deed : ordered()) {
-            List<Deed> last = parts.isEmpty() ? List.of() : parts.get(parts.size() - 1);
-            boolean goesOn = !last.isEmpty()
-                    && last.get(0).kind() == deed.kind()
-                    && last.get(0).part().equals(deed.part())
-                    && Collections.disjoint(last, before.getOrDefault(deed, Collections.emptySortedSet()));
-            if (goesOn) {
-                last.add(deed);
-            } else {
-                parts.add(new ArrayList<>(List.of(deed)));
+        List<List<Node>> parts = new ArrayList<>();
+        for (Node node : ordered()) {
+            if (parts.isEmpty() || !goesOn(parts.get(parts.size() - 1).get(0), node)) {
+                parts.add(new ArrayList<>());
             }
-        }
-        SortedMap<Deed, Integer> numbers = new TreeMap<>();
-        for (int i = 0; i < parts.size(); i++) {
-            int number = i + 1;
-            parts.get(i).forEach(deed -> numbers.put(deed, number));
+            node.step = parts.size();
+            parts.get(parts.size() - 1).add(node);
         }
         List<WorkStep> steps = new ArrayList<>();
-        for (List<Deed> deeds : parts) {
-            steps.add(step(deeds, numbers, steps, figures));
+        for (List<Node> some : parts) {
+            steps.add(step(some, steps, figures));
         }
         return List.copyOf(steps);
     }
 
-    private WorkStep step(
-            List<Deed> deeds, SortedMap<Deed, Integer> numbers, List<WorkStep> earlier, StepFigures figures) {
-        Deed first = deeds.get(0);
+    /** Whether a deed is of the step that a first one began, and waits for nothing in it. */
+    private static boolean goesOn(Node first, Node node) {
+        return first.deed.kind() == node.deed.kind()
+                && first.deed.part().equals(node.deed.part())
+                && node.waits.stream().noneMatch(one -> one.step == first.step);
+    }
+
+    private static WorkStep step(List<Node> some, List<WorkStep> earlier, StepFigures figures) {
+        Deed first = some.get(0).deed;
         SortedSet<Id> things = new TreeSet<>();
         SortedSet<Integer> waits = new TreeSet<>();
-        for (Deed deed : deeds) {
-            things.addAll(subjects.getOrDefault(deed, List.of()));
-            before.getOrDefault(deed, Collections.emptySortedSet())
-                    .forEach(one -> Optional.ofNullable(numbers.get(one))
-                            .filter(number -> number <= earlier.size())
-                            .ifPresent(waits::add));
+        for (Node node : some) {
+            things.addAll(node.things);
+            node.waits.stream()
+                    .map(one -> one.step)
+                    .filter(number -> number <= earlier.size())
+                    .forEach(waits::add);
         }
         Optional<Quantity> figure = figures.of(first.kind(), things);
         return new WorkStep(

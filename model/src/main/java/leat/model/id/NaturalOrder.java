@@ -6,8 +6,23 @@ public final class NaturalOrder {
     private NaturalOrder() {}
 
     public static int compare(String a, String b) {
-        int i = 0;
-        int j = 0;
+        int common = Math.min(a.length(), b.length());
+        int same = 0;
+        while (same < common && a.charAt(same) == b.charAt(same)) {
+            same++;
+        }
+        if (same == common) {
+            return Integer.compare(a.length(), b.length()); // a number does not shrink by further digits
+        }
+        while (same > 0 && isDigit(a.charAt(same - 1))) {
+            same--; // the number in which they differ may have begun before
+        }
+        return compareFrom(a, b, same);
+    }
+
+    private static int compareFrom(String a, String b, int from) {
+        int i = from;
+        int j = from;
         while (i < a.length() && j < b.length()) {
             int endA = endOfRun(a, i);
             int endB = endOfRun(b, j);
