@@ -2,7 +2,6 @@ package leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
@@ -215,17 +214,11 @@ final class PowerSchedules {
                         Cell.figure(cable.route().length(), units),
                         figure(cable.id(), ReportFigures.CURRENT),
                         figure(cable.id(), ReportFigures.AMPACITY),
-                        lost(cable.id()),
+                        figure(cable.id(), ReportFigures.LOST),
                         Cell.text(names(cable.conduits().stream())),
                         state(cable.existing()),
                         Words.when(cable.phase()))));
         return new Table(columns, rows);
-    }
-
-    /** Finer than voltages elsewhere: a cable loses little. */
-    private Cell lost(CableId id) {
-        Quantity lost = figures.of(id).get(ReportFigures.LOST);
-        return lost == null ? Cell.UNKNOWN : new Cell(String.format(Locale.ROOT, "%.2f", lost.si()), true);
     }
 
     private static String purpose(Cable cable) {
