@@ -20,8 +20,9 @@ class FiguresPageTest {
     @Test
     void figuresAreThoseThatCanBeAsked() {
         Map<String, List<String>> described = new LinkedHashMap<>();
-        for (MatchResult section :
-                SECTION.matcher(Pages.read("docs/reference/figures.md")).results().toList()) {
+        for (MatchResult section : SECTION.matcher(Pages.read("docs/reference/figures.md"))
+                .results()
+                .toList()) {
             List<String> figures = new ArrayList<>();
             ROW.matcher(section.group(2)).results().forEach(row -> figures.add(row.group(1)));
             described.put(section.group(1), figures);

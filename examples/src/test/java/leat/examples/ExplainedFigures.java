@@ -308,7 +308,9 @@ final class ExplainedFigures {
         for (String question : questions) {
             String[] words = question.split(": ", 2);
             assertNotEquals(
-                    one.why(words[0], words[1]).value(), other.why(words[0], words[1]).value(), question);
+                    one.why(words[0], words[1]).value(),
+                    other.why(words[0], words[1]).value(),
+                    question);
         }
     }
 }

@@ -30,10 +30,11 @@ class WaterFormulasTest {
         Length length = Length.feet(1 + 99 * random.nextDouble());
         Length bore = Length.inches(0.5 + 2 * random.nextDouble());
         Flow flow = Flow.gpm(0.5 + 15 * random.nextDouble());
-        double frictionPa = PipeLaw.lossM(
-                        PipeLaw.frictionCoefficient(length.metres(), bore.metres(), 140), 0, flow.si())
-                * PipeLaw.PASCALS_PER_M;
-        double minorPa = PipeLaw.lossM(0, PipeLaw.minorCoefficient(3.3, bore.metres()), flow.si()) * PipeLaw.PASCALS_PER_M;
+        double frictionPa =
+                PipeLaw.lossM(PipeLaw.frictionCoefficient(length.metres(), bore.metres(), 140), 0, flow.si())
+                        * PipeLaw.PASCALS_PER_M;
+        double minorPa =
+                PipeLaw.lossM(0, PipeLaw.minorCoefficient(3.3, bore.metres()), flow.si()) * PipeLaw.PASCALS_PER_M;
 
         WaterFormulas us = new WaterFormulas(UnitSystem.US);
         double c = Math.pow(140, 1.852);
@@ -51,8 +52,10 @@ class WaterFormulasTest {
                 * Math.pow(flow.inLitresPerMinute(), 1.852)
                 / (c * Math.pow(bore.inMillimetres(), 4.8704));
         assertEquals(frictionPa / 1_000, kPa, PRINTED * kPa);
-        double minorKPa =
-                factor(metric.minor()) * 3.3 * Math.pow(flow.inLitresPerMinute(), 2) / Math.pow(bore.inMillimetres(), 4);
+        double minorKPa = factor(metric.minor())
+                * 3.3
+                * Math.pow(flow.inLitresPerMinute(), 2)
+                / Math.pow(bore.inMillimetres(), 4);
         assertEquals(minorPa / 1_000, minorKPa, 2 * PRINTED * minorKPa);
     }
 

@@ -24,7 +24,8 @@ final class AssessCommand implements Callable<Integer> {
     @Option(
             names = "--why",
             paramLabel = "THING:FIGURE",
-            description = "Explains a figure in place of the findings, such as \"zone-1: minutes July\"; may be repeated.")
+            description =
+                    "Explains a figure in place of the findings, such as \"zone-1: minutes July\"; may be repeated.")
     private final List<String> questions = new ArrayList<>();
 
     @Parameters(paramLabel = "FILE", description = "The document of a yard, usually named *.yard.json.")
@@ -44,7 +45,8 @@ final class AssessCommand implements Callable<Integer> {
         for (String question : questions) {
             Ledger ledger = explain(assessment, question);
             terminal.result(ledger.figure() + " of " + ledger.subject());
-            terminal.result(PlainText.text(ledger, assessment.yard().units()).indent(2).stripTrailing());
+            terminal.result(
+                    PlainText.text(ledger, assessment.yard().units()).indent(2).stripTrailing());
         }
         return ending.code(Optional.of(assessment));
     }
@@ -54,7 +56,10 @@ final class AssessCommand implements Callable<Integer> {
         int colon = question.lastIndexOf(':');
         if (colon < 1) {
             throw new InvalidValueException(
-                    "assess", "--why", "'" + question + "'", "a thing, a colon and a figure, such as \"main: velocity\"");
+                    "assess",
+                    "--why",
+                    "'" + question + "'",
+                    "a thing, a colon and a figure, such as \"main: velocity\"");
         }
         return assessment.why(
                 question.substring(0, colon).strip(),

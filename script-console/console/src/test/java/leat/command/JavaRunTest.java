@@ -53,7 +53,9 @@ class JavaRunTest {
                 assess(y).why("lawn", "low quater");
                 """, "--unconfined"));
         assertTrue(
-                messages().contains("surface lawn: figure is 'low quater'; it must be one of reached, rate, low quarter,"),
+                messages()
+                        .contains(
+                                "surface lawn: figure is 'low quater'; it must be one of reached, rate, low quarter,"),
                 messages());
     }
 

@@ -203,7 +203,8 @@ class LeatTest {
     void aWrongFigureInAScriptIsAnsweredWithTheRightOnes() throws IOException {
         String asks = "assess(p).why(\"zone-1\", \"minuts July\");";
         assertEquals(3, run(PLOT.formatted(60, 50) + asks, "--out", out().toString()));
-        assertTrue(messages().contains("zone-1: figure is 'minuts July'; it must be one of flow, use MONTH,"), messages());
+        assertTrue(
+                messages().contains("zone-1: figure is 'minuts July'; it must be one of flow, use MONTH,"), messages());
         assertTrue(messages().contains("; perhaps 'minutes July'"), messages());
     }
 
