@@ -98,7 +98,7 @@ public final class PlainText {
 
     /** Of a step; the ratio that was asked for also in per cent, as tables have it. */
     static String value(Ledger ledger, Step step, UnitSystem units) {
-        boolean isLast = step == ledger.steps().get(ledger.steps().size() - 1);
+        boolean isLast = step.equals(ledger.steps().get(ledger.steps().size() - 1));
         return isLast && step.value() instanceof Ratio ratio
                 ? fine(ratio, units) + " = " + Units.show(ratio, units)
                 : fine(step.value(), units);
