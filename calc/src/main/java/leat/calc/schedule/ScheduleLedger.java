@@ -75,7 +75,7 @@ final class ScheduleLedger {
                     + (result.place().isEmpty() ? "no climate is stated" : "it waters no lawn and no bed")));
         }
         ZoneMonth row = month.map(schedule::month).orElse(schedule.peak());
-        return new Ledger(Subject.of(zone), figure, steps(words[0], schedule.ground(), row));
+        return new Ledger(Subject.of(zone), figure, steps(words[0], schedule.ground(), row, month.isEmpty()));
     }
 
     static Optional<Month> month(String name) {
@@ -85,8 +85,8 @@ final class ScheduleLedger {
                 .findFirst();
     }
 
-    /** From the weather on, each step under the name of its figure, as far as the figure that was asked for. */
-    private List<Step> steps(String figure, ZoneGround ground, ZoneMonth row) {
+    /** From the weather on, each step under the name of its figure, as far as the figure that was asked for; a dry week has no rain. */
+    private List<Step> steps(String figure, ZoneGround ground, ZoneMonth row, boolean dry) {
         List<Step> steps = new ArrayList<>();
         steps.add(reference(row));
         steps.add(coefficient(ground, row));
@@ -100,7 +100,7 @@ final class ScheduleLedger {
                         fao("equation 58"),
                         input("ET0", row.balance().reference()),
                         input("Kc", row.balance().coefficient())));
-        addDepths(named, ground, row);
+        addDepths(named, ground, row, dry);
         addTimes(named, ground, row);
         named.put(
                 "volume",
@@ -173,7 +173,7 @@ final class ScheduleLedger {
                                 .value()));
     }
 
-    private void addDepths(Map<String, Step> steps, ZoneGround ground, ZoneMonth row) {
+    private void addDepths(Map<String, Step> steps, ZoneGround ground, ZoneMonth row, boolean dry) {
         WaterBalance balance = row.balance();
         PlantKind kind = site.catalog().watering().plant(ground.planting());
         steps.put(
@@ -186,7 +186,7 @@ final class ScheduleLedger {
                         input("available water", ground.soil().availableWater()),
                         input("root depth", kind.root()),
                         input("depletion", kind.depletion())));
-        steps.put("rain", rain(ground, row));
+        steps.put("rain", rain(row, dry));
         steps.put(
                 "net",
                 step(
@@ -210,10 +210,8 @@ final class ScheduleLedger {
                         input("DU", ground.evenness())));
     }
 
-    private Step rain(ZoneGround ground, ZoneMonth row) {
-        ZoneSchedule schedule = result.zones().get(ground.zone());
-        boolean dry = schedule != null && schedule.peak().equals(row);
-        Optional<Length> fallen = climate().month(row.month()).rain();
+    private Step rain(ZoneMonth row, boolean dry) {
+                Optional<Length> fallen = climate().month(row.month()).rain();
         if (dry || fallen.isEmpty()) {
             String text =
                     dry ? "rain: the week that asks for most is one without" : "rain: none is stated for this place";

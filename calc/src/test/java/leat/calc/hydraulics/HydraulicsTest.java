@@ -151,8 +151,8 @@ class HydraulicsTest {
         var fault = assertThrows(
                 InvalidValueException.class, () -> Hydraulics.why(site, USUAL, new HeadId("R2"), "colour"));
         assertEquals(
-                "head R2: figure is 'colour'; it must be pressure or flow of a head, or pressure of a hose bib, that is fed"
-                        + " by pipes with sizes",
+                "head R2: figure is 'colour'; it must be pressure or flow of a head or a hose bib, flow of a zone, or flow,"
+                        + " velocity or loss of a pipe, where sized pipes lead from the source",
                 fault.getMessage());
     }
 

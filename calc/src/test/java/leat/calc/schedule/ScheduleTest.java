@@ -318,8 +318,8 @@ class ScheduleTest {
     void figuresThatAreNotThereAreRefused() {
         Assessment assessment = assessed(WateredLawn.grass(), dry());
         assertEquals(
-                "why: figure is 'minutes Juli'; it must be minutes, use or volume, and then a month or 'peak', such as"
-                        + " 'minutes July'",
+                "why: figure is 'minutes Juli'; it must be one of use, held, rain, net, gross, interval, days, cycles,"
+                        + " cycle, soak, minutes, volume, and then a month or 'peak', such as 'minutes July'",
                 assertThrows(InvalidValueException.class, () -> assessment.why("east", "minutes Juli"))
                         .getMessage());
         assertEquals(

@@ -294,7 +294,7 @@ class WiringReviewTest {
                                 () -> WiringReview.why(site, parameters, new OutletId("lonely"), "drop"))
                         .getMessage());
         assertEquals(
-                "circuit garden: figure is 'fill'; it must be one of current, ampacity",
+                "circuit garden: figure is 'fill'; it must be one of load, current, reckoned, drop, ampacity",
                 assertThrows(
                                 InvalidValueException.class,
                                 () -> WiringReview.why(site, parameters, new CircuitId("garden"), "fill"))

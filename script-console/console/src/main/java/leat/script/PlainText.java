@@ -2,6 +2,7 @@ package leat.script;
 
 import java.util.Collection;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
@@ -108,7 +109,7 @@ public final class PlainText {
 
     /** Of a step; the ratio that was asked for also in per cent, as tables have it. */
     static String value(Ledger ledger, Step step, UnitSystem units) {
-        boolean isLast = step == ledger.steps().get(ledger.steps().size() - 1);
+        boolean isLast = step.equals(ledger.steps().get(ledger.steps().size() - 1));
         return isLast && step.value() instanceof Ratio ratio
                 ? fine(ratio, units) + " = " + Units.show(ratio, units)
                 : fine(step.value(), units);

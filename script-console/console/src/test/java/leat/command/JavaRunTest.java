@@ -47,6 +47,19 @@ class JavaRunTest {
     }
 
     @Test
+    void aWrongFigureIsAnsweredWithTheRightOnes() throws IOException {
+        assertEquals(3, run("""
+                var y = yard("Plot").with(lawn("lawn", rectangle(at(0, 0), feet(5), feet(5))));
+                assess(y).why("lawn", "low quater");
+                """, "--unconfined"));
+        assertTrue(
+                messages()
+                        .contains(
+                                "surface lawn: figure is 'low quater'; it must be one of reached, rate, low quarter,"),
+                messages());
+    }
+
+    @Test
     void whatAScriptPrintsIsAResult() throws IOException {
         assertEquals(0, run("""
                 // a comment first

@@ -183,6 +183,31 @@ class LeatTest {
         assertEquals(first, out.toString());
     }
 
+    /** A figure is explained on the command line, and a wrong name is answered with the right ones, in all three ways in. */
+    @Test
+    void figuresAreExplained() throws IOException {
+        assertEquals(0, run(PLOT.formatted(60, 50), "--out", out().toString()), messages());
+        String document = out().resolve("plan.yard.json").toString();
+        out.getBuffer().setLength(0);
+        assertEquals(0, leat.execute("assess", document, "--why", "main: velocity", "--why", "lawn:reached"));
+        assertTrue(out.toString().startsWith("velocity of pipe main\n  drawn by head lawn/1"), out.toString());
+        assertTrue(out.toString().contains("\nreached of surface lawn\n  cells whose centre"), out.toString());
+        err.getBuffer().setLength(0);
+        assertEquals(2, leat.execute("assess", document, "--why", "main: velocty"));
+        assertEquals(
+                "leat: pipe main: figure is 'velocty'; it must be one of flow, velocity, loss; perhaps 'velocity'",
+                messages());
+    }
+
+    @Test
+    void aWrongFigureInAScriptIsAnsweredWithTheRightOnes() throws IOException {
+        String asks = "assess(p).why(\"zone-1\", \"minuts July\");";
+        assertEquals(3, run(PLOT.formatted(60, 50) + asks, "--out", out().toString()));
+        assertTrue(
+                messages().contains("zone-1: figure is 'minuts July'; it must be one of flow, use MONTH,"), messages());
+        assertTrue(messages().contains("; perhaps 'minutes July'"), messages());
+    }
+
     @Test
     void aReportOfADocumentIsTheReportOfItsScript() throws IOException {
         assertEquals(0, run(PLOT.formatted(60, 50), "--out", out().toString()));

@@ -2,7 +2,6 @@ package leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
@@ -231,17 +230,11 @@ final class PowerSchedules {
                         Cell.figure(cable.route().length(), units),
                         figures.cell(cable.id(), ReportFigures.CURRENT, units),
                         figures.cell(cable.id(), ReportFigures.AMPACITY, units),
-                        lost(cable.id()),
+                        figures.cell(cable.id(), ReportFigures.LOST, units),
                         Cell.names(cable.conduits().stream()),
                         Cell.state(cable.existing()),
                         Cell.when(cable.phase()))));
         return new Table(columns, rows);
-    }
-
-    /** Finer than voltages elsewhere: a cable loses little. */
-    private Cell lost(CableId id) {
-        Quantity lost = figures.of(id).get(ReportFigures.LOST);
-        return lost == null ? Cell.UNKNOWN : new Cell(String.format(Locale.ROOT, "%.2f", lost.si()), true);
     }
 
     private static String purpose(Cable cable) {

@@ -79,7 +79,7 @@ class WateringPagesTest {
         assertEquals(12, calendar.rows().size());
         assertEquals("off", calendar.rows().get(11).get(1).text());
         assertTrue(calendar.rows().get(6).get(1).text().matches("(\\w{3} ?)+: (\\d × )?\\d+ min(, soak \\d+ min)?"));
-        assertEquals(List.of("month", "all", "all zones in a week, min", "water of the month, m³"), calendar.columns());
+        assertEquals(List.of("month", "all", "all zones in a week, min", "water of the month, L"), calendar.columns());
         assertEquals(
                 "water of the month, gal",
                 pages(UnitSystem.US).calendar().columns().get(3));
