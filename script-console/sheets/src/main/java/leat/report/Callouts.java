@@ -130,7 +130,8 @@ final class Callouts {
             for (int i = 0; i < lines.size(); i++) {
                 Lettered line = lines.get(i);
                 if (line.layer().equals(layer)) {
-                    letters.get(i).forEach(at -> LetteredLine.letter(canvas, at[0], at[1], line.letter(), line.colour()));
+                    letters.get(i)
+                            .forEach(at -> LetteredLine.letter(canvas, at[0], at[1], line.letter(), line.colour()));
                 }
             }
             for (Placed placed : placement.placed()) {

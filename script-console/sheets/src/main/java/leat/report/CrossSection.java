@@ -63,7 +63,8 @@ final class CrossSection {
                 .mapToDouble(laid -> scale.mm(laid.cover().metres()))
                 .min()
                 .orElse(0);
-        return titleMm(kind, scale, units) + Math.max(earthMm, coverMm + (dig.laid().size() + 1) * SMALL.leadingMm());
+        return titleMm(kind, scale, units)
+                + Math.max(earthMm, coverMm + (dig.laid().size() + 1) * SMALL.leadingMm());
     }
 
     /** For names and covers beside the trench. */
@@ -212,7 +213,11 @@ final class CrossSection {
             double y = Math.max(at[1], least);
             least = y + SMALL.leadingMm();
             canvas.shape(PenPath.line(at[0], at[1], x - 0.6, y), Style.line(LineWidth.W013, Palette.DARK_GREY));
-            canvas.text(x, y + SMALL.capitalMm() / 2, TextBlock.cut(label(laid, units, named), MOST_NAMES_MM, SMALL), SMALL);
+            canvas.text(
+                    x,
+                    y + SMALL.capitalMm() / 2,
+                    TextBlock.cut(label(laid, units, named), MOST_NAMES_MM, SMALL),
+                    SMALL);
         }
     }
 

@@ -8,7 +8,6 @@ import leat.calc.digging.LaidDepth;
 import leat.calc.digging.TrenchDig;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.UnitSystem;
-import leat.model.site.Phase;
 
 /** Each trench as it is dug: how long, wide and deep, what lies in it, how much earth. */
 final class DiggingTable {

@@ -62,8 +62,7 @@ final class LetteredLine {
         return places;
     }
 
-    private static double @Nullable [] near(
-            double[] xy, double middle, double halfMm, Predicate<double[]> free) {
+    private static double @Nullable [] near(double[] xy, double middle, double halfMm, Predicate<double[]> free) {
         for (double aside = 0; aside < halfMm; aside += STEP_MM) {
             for (double at : new double[] {middle + aside, middle - aside}) {
                 double[] place = along(xy, at);
@@ -89,9 +88,7 @@ final class LetteredLine {
             double lengthMm = Math.hypot(xy[i + 2] - xy[i], xy[i + 3] - xy[i + 1]);
             if (left <= lengthMm && lengthMm > 0) {
                 double share = left / lengthMm;
-                return new double[] {
-                    xy[i] + (xy[i + 2] - xy[i]) * share, xy[i + 1] + (xy[i + 3] - xy[i + 1]) * share
-                };
+                return new double[] {xy[i] + (xy[i + 2] - xy[i]) * share, xy[i + 1] + (xy[i + 3] - xy[i + 1]) * share};
             }
             left -= lengthMm;
         }

@@ -73,11 +73,7 @@ final class PipePainter {
                         "5" + (main ? 0 : 1) + style.ordinal(),
                         (main ? "main, " : "lateral, ") + style.label(),
                         (c, box) -> LetteredLine.sample(
-                                c,
-                                box,
-                                PhaseStyle.NOW.line(width, style.colour()),
-                                style.letter(),
-                                style.lettering()));
+                                c, box, PhaseStyle.NOW.line(width, style.colour()), style.letter(), style.lettering()));
     }
 
     /** Sizes stand where they change, and on every run that is long enough. */

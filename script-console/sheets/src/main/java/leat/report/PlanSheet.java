@@ -83,7 +83,8 @@ final class PlanSheet {
         List<String> withoutRoom = callouts.draw(canvas, content.letteredLayers());
         content.notes().forEach(notes::number);
         if (!withoutRoom.isEmpty()) {
-            notes.number("Not lettered for want of room: " + String.join(", ", withoutRoom) + ". The schedules have them.");
+            notes.number(
+                    "Not lettered for want of room: " + String.join(", ", withoutRoom) + ". The schedules have them.");
         }
         double columnMm = column(canvas, fit, board.legend(), notes, number);
         String about = content.title() + " of " + yard.name() + " at "

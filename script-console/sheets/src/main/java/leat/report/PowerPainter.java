@@ -50,8 +50,8 @@ final class PowerPainter {
         String title = panel.id() + ": panel, " + board.show(panel.voltage()) + ", main breaker "
                 + board.show(panel.rating()) + phase.words();
         Legend.Sample sample = (c, box) -> PowerSymbols.panel(c, box.centreX(), box.centreY(), PhaseStyle.NOW);
-        Box at = thing(
-                panel.at(), title, "70", "panel", sample, phase, (c, x, y) -> PowerSymbols.panel(c, x, y, phase));
+        Box at =
+                thing(panel.at(), title, "70", "panel", sample, phase, (c, x, y) -> PowerSymbols.panel(c, x, y, phase));
         name("panel " + panel.id(), List.of(panel.id().name()), at);
     }
 

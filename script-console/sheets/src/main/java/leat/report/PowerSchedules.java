@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import leat.model.id.CableId;
 import leat.model.id.CircuitId;
 import leat.model.id.Id;
@@ -266,7 +265,9 @@ final class PowerSchedules {
                     Cell.text(conduit.series()),
                     Cell.text(conduit.size().orElse("open")),
                     Cell.figure(conduit.route().length(), units),
-                    held.isEmpty() ? Cell.text("spare") : Cell.names(held.stream().map(Cable::id)),
+                    held.isEmpty()
+                            ? Cell.text("spare")
+                            : Cell.names(held.stream().map(Cable::id)),
                     Cell.text(conduit.occupied().stream()
                             .map(wires -> wires.count() + " of " + wires.size())
                             .collect(Collectors.joining(", "))),

@@ -7,11 +7,9 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leat.model.id.HeadId;
-import leat.model.id.Id;
 import leat.model.id.PipeId;
 import leat.model.plan.Yard;
 import leat.model.quantity.Dimension;
-import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
 import leat.model.trench.TrenchSegment;
 import leat.model.water.DripLine;
@@ -61,8 +59,10 @@ final class Schedules {
                         Cell.text(valve.device()),
                         Cell.text(zone.map(one -> one.id().name()).orElse(valve.spare() ? "spare" : "none yet")),
                         zone.map(one -> Cell.count(one.heads().size())).orElse(Cell.UNKNOWN),
-                        zone.map(one -> figures.cell(one.id(), ReportFigures.FLOW, units)).orElse(Cell.UNKNOWN),
-                        zone.map(one -> figures.cell(one.id(), ReportFigures.RATE, units)).orElse(Cell.UNKNOWN),
+                        zone.map(one -> figures.cell(one.id(), ReportFigures.FLOW, units))
+                                .orElse(Cell.UNKNOWN),
+                        zone.map(one -> figures.cell(one.id(), ReportFigures.RATE, units))
+                                .orElse(Cell.UNKNOWN),
                         zone.map(one -> Cell.when(one.phase())).orElse(Cell.UNKNOWN)));
             }
         }

@@ -10,9 +10,7 @@ import leat.calc.staking.TapeTo;
 import leat.calc.staking.TwoTapeTie;
 import leat.model.quantity.Angle;
 import leat.model.quantity.Dimension;
-import leat.model.quantity.Length;
 import leat.model.quantity.UnitSystem;
-import leat.model.site.Phase;
 
 /** Where each stake stands and how it is taped; the marks that tapes are held at. */
 final class StakingTable {

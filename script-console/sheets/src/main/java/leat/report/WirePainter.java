@@ -180,7 +180,8 @@ final class WirePainter {
 
     private String cableWords(Cable cable) {
         String what = cable instanceof PowerCable wires ? wires.circuit().name() : "valve wires";
-        return what + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse("");
+        return what
+                + cable.conductor().map(size -> ", " + size + " " + sizeUnit).orElse("");
     }
 
     private String title(Cable cable, WireStyle style, PhaseStyle phase) {

@@ -8,8 +8,8 @@ import leat.model.id.Id;
 import leat.model.quantity.Length;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
-import leat.model.site.Phase;
 import leat.model.quantity.Units;
+import leat.model.site.Phase;
 
 /** ReportFigures and subjects as a person reads them on paper. */
 final class Words {

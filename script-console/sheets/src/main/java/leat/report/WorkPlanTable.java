@@ -13,7 +13,6 @@ import leat.model.quantity.Quantity;
 import leat.model.quantity.Unit;
 import leat.model.quantity.UnitSystem;
 import leat.model.quantity.Units;
-import leat.model.site.Phase;
 
 /** In which order the works are done, phase by phase, for other programs. */
 final class WorkPlanTable {

@@ -230,7 +230,8 @@ class ReportTest {
                 .filter(mark -> mark instanceof Mark.Text text && text.text().startsWith("crowd "))
                 .count();
         boolean noted = drawing.marks().stream()
-                .anyMatch(mark -> mark instanceof Mark.Text text && text.text().startsWith("Not lettered for want of room"));
+                .anyMatch(mark ->
+                        mark instanceof Mark.Text text && text.text().startsWith("Not lettered for want of room"));
         assertTrue(lettered == 300 || noted, "lettered " + lettered);
     }
 
