@@ -20,9 +20,9 @@ public final class Legend {
     /** Size of the box of a sample. */
     private static final double SAMPLE_WIDTH_MM = 13;
 
-    private static final double SAMPLE_HEIGHT_MM = 4.2;
+    private static final double SAMPLE_HEIGHT_MM = 3.6;
     private static final double GAP_MM = 2.5;
-    private static final double ROW_GAP_MM = 0.9;
+    private static final double ROW_GAP_MM = 0.8;
 
     private final Map<String, Entry> entries = new TreeMap<>();
 

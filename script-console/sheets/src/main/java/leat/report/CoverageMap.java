@@ -28,6 +28,7 @@ final class CoverageMap implements PlanSheet.Content {
         HeadPainter heads = new HeadPainter(board, yard.water());
         heads.draw();
         heads.drawSymbols();
+        heads.zoneLegend();
         yard.terrain().survey().ifPresent(ground::lot);
     }
 

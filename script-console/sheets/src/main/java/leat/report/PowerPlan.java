@@ -44,12 +44,11 @@ final class PowerPlan implements PlanSheet.Content {
 
     @Override
     public List<String> notes() {
+        boolean tradeSizes = yard.codeFamily() == CodeFamily.NFPA_70;
         return List.of(
                 "A licensed electrician checks and connects all of this, with permit, and before trenches are filled.",
                 "Power and control never share a conduit or a box.",
-                "In brackets: the circuit. Beside a conduit: its "
-                        + (yard.codeFamily() == CodeFamily.NFPA_70 ? "trade size" : "nominal size in mm")
-                        + " and the circuits in it. Beside a cable: what it is for, and the size of a conductor.",
-                "Conduits of one trench are drawn side by side.");
+                "In brackets: the circuit. Beside a conduit: its " + (tradeSizes ? "trade size" : "nominal size in mm")
+                        + " and its circuits. Conduits of one trench are drawn side by side.");
     }
 }

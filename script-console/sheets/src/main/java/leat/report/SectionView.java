@@ -9,6 +9,9 @@ import leat.draw.SvgWriter;
 /** Turns a section into what the page's template asks for. */
 final class SectionView {
 
+    /** Columns of a table that an upright page holds. */
+    private static final int MOST_UPRIGHT = 10;
+
     private SectionView() {}
 
     static Map<String, Object> of(Section section) {
@@ -20,9 +23,20 @@ final class SectionView {
         Map<String, Object> view = new TreeMap<>();
         view.put("id", section.id());
         view.put("title", section.title());
+        view.put("wide", isWide(section));
         view.put("blocks", blocks);
         view.put("files", names.isEmpty() ? List.of() : List.of(Map.of("names", String.join(", ", names))));
         return view;
+    }
+
+    /**
+     * Whether it is printed on lying pages. A browser prints all pages smaller, the sheets too, if a single table is wider
+     * than its page; then no scale would be true.
+     */
+    private static boolean isWide(Section section) {
+        return section.blocks().stream()
+                .anyMatch(block -> block instanceof Section.Rows rows
+                        && rows.table().withoutEmptyColumns().columns().size() > MOST_UPRIGHT);
     }
 
     private static Map<String, Object> block(Section section, Section.Block block, String id) {

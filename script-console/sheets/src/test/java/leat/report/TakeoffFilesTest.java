@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -49,6 +50,21 @@ class TakeoffFilesTest {
         SortedMap<String, byte[]> again = TakeoffFiles.of(assessment);
         assertEquals(List.of("budget.csv", "cuts.csv", "materials.csv", "materials.xlsx"), List.copyOf(once.keySet()));
         once.forEach((name, bytes) -> assertArrayEquals(bytes, again.get(name), name));
+    }
+
+    /** How a runtime packs is its own affair and changes from one to the next; what is stored does not. */
+    @Test
+    void theWorkbookIsStoredUnpackedAndUndated() throws Exception {
+        byte[] workbook = TakeoffFiles.of(assessment).get("materials.xlsx");
+        int parts = 0;
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(workbook))) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                assertEquals(ZipEntry.STORED, entry.getMethod(), entry.getName());
+                assertEquals(LocalDateTime.of(1980, 1, 1, 0, 0), entry.getTimeLocal(), entry.getName());
+                parts++;
+            }
+        }
+        assertTrue(parts > 5, "parts " + parts);
     }
 
     @Test

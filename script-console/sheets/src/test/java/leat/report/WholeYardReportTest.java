@@ -46,6 +46,15 @@ class WholeYardReportTest {
         return new String(files.get(name), StandardCharsets.UTF_8);
     }
 
+    /** A browser prints all pages smaller, the sheets too, if one table is wider than its page. */
+    @Test
+    void wideTablesArePrintedOnLyingPagesSoThatSheetsStayToScale() {
+        String page = text(hill, "report.html");
+        assertTrue(page.contains("@page wide { size: letter landscape;"));
+        assertTrue(page.contains("<section id=\"staking\" class=\"wide\">"));
+        assertTrue(page.contains("<section id=\"valves\">"));
+    }
+
     @Test
     void aWholeYardHasAllSheetsAndTables() {
         assertTrue(
