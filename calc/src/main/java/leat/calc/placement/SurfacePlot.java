@@ -2,6 +2,8 @@ package leat.calc.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import leat.calc.GroundLine;
+import leat.calc.GroundLines;
 import leat.calc.internal.cells.CellGrid;
 import leat.calc.internal.cells.CellRuns;
 import leat.calc.internal.cells.Covers;
@@ -11,6 +13,7 @@ import leat.calc.internal.cells.Margins;
 import leat.calc.internal.cells.RegionRaster;
 import leat.calc.internal.cells.Rings;
 import leat.calc.placement.internal.Given;
+import leat.calc.placement.internal.KeepOff;
 import leat.calc.placement.internal.OpenGround;
 import leat.calc.placement.internal.Plot;
 import leat.model.catalog.HeadFamily;
@@ -42,7 +45,8 @@ record SurfacePlot(Plot plot, Given given) {
                 surface.isLawn() ? 2 : 1,
                 target,
                 free(grown, parameters, surface, all),
-                dry(grown, stripM, site));
+                dry(grown, stripM, site),
+                keepOff(site));
         return new SurfacePlot(
                 plot,
                 Given.of(
@@ -89,6 +93,15 @@ record SurfacePlot(Plot plot, Given given) {
             dry.add(cells);
         });
         return dry.toArray(CellRuns[]::new);
+    }
+
+    private static KeepOff keepOff(Site site) {
+        List<GroundLine> lines = GroundLines.of(site.yard());
+        double nearM = site.rules().get("trench.hole").limit().si();
+        return new KeepOff(
+                lines.stream().map(GroundLine::eastM).toArray(double[][]::new),
+                lines.stream().map(GroundLine::northM).toArray(double[][]::new),
+                lines.stream().mapToDouble(one -> nearM + one.doubtM()).toArray());
     }
 
     private static HeadArrays arrays(Site site, List<Head> heads) {

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import leat.model.finding.Finding;
 import leat.model.finding.Ledger;
