@@ -2,6 +2,7 @@ package leat.calc.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import leat.calc.GroundLine;
 import leat.calc.GroundLines;
 import leat.calc.internal.cells.CellGrid;
@@ -17,6 +18,7 @@ import leat.calc.placement.internal.KeepOff;
 import leat.calc.placement.internal.OpenGround;
 import leat.calc.placement.internal.Plot;
 import leat.model.catalog.HeadFamily;
+import leat.model.geometry.Point;
 import leat.model.geometry.Region;
 import leat.model.geometry.Sector;
 import leat.model.plan.Site;
@@ -96,12 +98,16 @@ record SurfacePlot(Plot plot, Given given) {
     }
 
     private static KeepOff keepOff(Site site) {
-        List<GroundLine> lines = GroundLines.of(site.yard());
         double nearM = site.rules().get("trench.hole").limit().si();
+        List<GroundLine> lines = GroundLines.of(site.yard());
         return new KeepOff(
-                lines.stream().map(GroundLine::eastM).toArray(double[][]::new),
-                lines.stream().map(GroundLine::northM).toArray(double[][]::new),
-                lines.stream().mapToDouble(one -> nearM + one.doubtM()).toArray());
+                lines.stream().map(line -> along(line, Point::xM)).toArray(double[][]::new),
+                lines.stream().map(line -> along(line, Point::yM)).toArray(double[][]::new),
+                lines.stream().mapToDouble(line -> nearM + line.doubt().metres()).toArray());
+    }
+
+    private static double[] along(GroundLine line, ToDoubleFunction<Point> of) {
+        return line.route().points().stream().mapToDouble(of).toArray();
     }
 
     private static HeadArrays arrays(Site site, List<Head> heads) {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import leat.calc.GroundLine;
 import leat.calc.GroundLines;
-import leat.calc.internal.lines.Nearness;
 import leat.calc.internal.routes.DigSite;
 import leat.calc.internal.routes.Tolls;
 import leat.model.finding.Finding;
@@ -68,8 +67,8 @@ final class HoleReview {
         double nearestM = Double.POSITIVE_INFINITY;
         String nearest = "";
         for (GroundLine line : lines) {
-            double awayM =
-                    Math.max(0, Nearness.pointToLineM(at.xM(), at.yM(), line.eastM(), line.northM()) - line.doubtM());
+            double awayM = Math.max(
+                    0, line.route().nearest(at).distanceM(at) - line.doubt().metres());
             if (awayM < nearestM) {
                 nearestM = awayM;
                 nearest = Barriers.name(line.id());

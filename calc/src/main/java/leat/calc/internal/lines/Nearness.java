@@ -23,10 +23,10 @@ public final class Nearness {
     }
 
     /** The least distance of a point. */
-    public static double pointToLineM(double px, double py, double[] x, double[] y) {
+    public static double pointToLineM(double pointX, double pointY, double[] x, double[] y) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 1; i < x.length; i++) {
-            least = Math.min(least, pointToPiece(px, py, x, y, i));
+            least = Math.min(least, pointToPiece(pointX, pointY, x, y, i));
         }
         return least;
     }
