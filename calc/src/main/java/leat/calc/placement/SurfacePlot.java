@@ -2,6 +2,9 @@ package leat.calc.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import leat.calc.GroundLine;
+import leat.calc.GroundLines;
 import leat.calc.internal.cells.CellGrid;
 import leat.calc.internal.cells.CellRuns;
 import leat.calc.internal.cells.Covers;
@@ -11,9 +14,11 @@ import leat.calc.internal.cells.Margins;
 import leat.calc.internal.cells.RegionRaster;
 import leat.calc.internal.cells.Rings;
 import leat.calc.placement.internal.Given;
+import leat.calc.placement.internal.KeepOff;
 import leat.calc.placement.internal.OpenGround;
 import leat.calc.placement.internal.Plot;
 import leat.model.catalog.HeadFamily;
+import leat.model.geometry.Point;
 import leat.model.geometry.Region;
 import leat.model.geometry.Sector;
 import leat.model.plan.Site;
@@ -42,7 +47,8 @@ record SurfacePlot(Plot plot, Given given) {
                 surface.isLawn() ? 2 : 1,
                 target,
                 free(grown, parameters, surface, all),
-                dry(grown, stripM, site));
+                dry(grown, stripM, site),
+                keepOff(site));
         return new SurfacePlot(
                 plot,
                 Given.of(
@@ -89,6 +95,19 @@ record SurfacePlot(Plot plot, Given given) {
             dry.add(cells);
         });
         return dry.toArray(CellRuns[]::new);
+    }
+
+    private static KeepOff keepOff(Site site) {
+        double nearM = site.rules().get("trench.hole").limit().si();
+        List<GroundLine> lines = GroundLines.of(site.yard());
+        return new KeepOff(
+                lines.stream().map(line -> along(line, Point::xM)).toArray(double[][]::new),
+                lines.stream().map(line -> along(line, Point::yM)).toArray(double[][]::new),
+                lines.stream().mapToDouble(line -> nearM + line.doubt().metres()).toArray());
+    }
+
+    private static double[] along(GroundLine line, ToDoubleFunction<Point> of) {
+        return line.route().points().stream().mapToDouble(of).toArray();
     }
 
     private static HeadArrays arrays(Site site, List<Head> heads) {

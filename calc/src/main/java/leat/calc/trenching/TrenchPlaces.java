@@ -22,7 +22,7 @@ import leat.model.trench.TrenchSegment;
 final class TrenchPlaces {
 
     /** Less than this inside a forbidden patch is rounding, or a pipe that ends at a wall. */
-    private static final double TOUCH_M = 0.005;
+    static final double TOUCH_M = 0.005;
 
     private final Site site;
     private final Barriers barriers;
@@ -110,7 +110,7 @@ final class TrenchPlaces {
     }
 
     /** A metre inside costs two, one outside costs one: what is above the length is what lies inside. */
-    private static double insideM(Tolls tolls, TrenchSegment trench) {
+    static double insideM(Tolls tolls, TrenchSegment trench) {
         List<Point> points = trench.route().points();
         double sum = 0;
         for (int i = 1; i < points.size(); i++) {

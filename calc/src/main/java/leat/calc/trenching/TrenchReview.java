@@ -35,6 +35,7 @@ public final class TrenchReview {
             TrenchCovers.look(trenches.get(i), site, findings);
         }
         addMissing(site, findings);
+        new HoleReview(site, findings).look();
         double trenchM = lengthM(trenches);
         double pipeM = newPipes(site.yard()).stream()
                 .mapToDouble(run -> run.route().lengthM())

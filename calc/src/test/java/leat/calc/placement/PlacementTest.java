@@ -1,11 +1,16 @@
 package leat.calc.placement;
 
+import static leat.model.plan.Parts.polyline;
+import static leat.model.plan.Parts.conduit;
+import static leat.model.plan.Parts.existingService;
 import static leat.model.plan.Parts.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import leat.model.geometry.Polyline;
+import leat.model.site.ExistingService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -85,6 +90,40 @@ class PlacementTest {
 
     private static Yard metric(Part... parts) {
         return yard("plot").units(METRIC).with(parts);
+    }
+
+    /** A gas line right through and an old conduit beside it: heads keep 450 mm and the doubt, and reach all the same. */
+    @ParameterizedTest
+    @EnumSource(Shape.class)
+    @Tag("law")
+    void headsKeepOffLinesInTheGround(Shape shape) {
+        Yard bare = metric(lawn("lawn", shape.outline));
+        Yard lined = bare.with(
+                existingService("gas", ExistingService.Kind.GAS, polyline(at(4, -5), at(6, 25)))
+                        .doubt(metres(0.2)),
+                conduit("old", polyline(at(8, -5), at(8, 25))).existing());
+        Yard placed = place(lined, "spray-3_7", "spray-2_4").yard();
+        var gas = new Polyline(List.of(new Point(4, -5), new Point(6, 25)));
+        for (Head head : placed.water().heads()) {
+            assertTrue(
+                    gas.nearest(head.at()).distanceM(head.at()) >= 0.65,
+                    head.toString());
+            assertTrue(Math.abs(head.at().xM() - 8) >= 0.45, head.toString());
+        }
+        assertEquals(rulesBroken(place(bare, "spray-3_7", "spray-2_4").yard()), rulesBroken(placed));
+    }
+
+    /** Where nothing else will do, a head may stand on a line: reach counts for more. */
+    @Test
+    @Tag("law")
+    void aHeadMayStandOnALineWhereNothingElseReaches() {
+        Yard yard = metric(
+                lawn("lawn", rectangle(at(0, 0), metres(3), metres(3))),
+                existingService("cable", ExistingService.Kind.POWER, polyline(at(-1, 1.5), at(4, 1.5)))
+                        .doubt(metres(3)));
+        Proposal placed = place(yard, "spray-3_0");
+        assertEquals(Status.COMPLETE, placed.status());
+        assertFalse(placed.yard().water().heads().isEmpty());
     }
 
     /**

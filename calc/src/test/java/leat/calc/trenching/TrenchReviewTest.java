@@ -91,13 +91,30 @@ class TrenchReviewTest {
         assertEquals(List.of(), findings(straight().byHand(), tree("oak", at(50, 53), inches(6))));
     }
 
+    /** By machine it is a caution; the box at its end stands as near, and all of the trench is to be dug by hand. */
     @Test
     void trenchNearALineInTheGroundIsReportedWithWhatTheDoubtLeaves() {
-        Finding finding = only(
+        List<Finding> found = findings(
                 straight(),
                 existingService("gas", ExistingService.Kind.GAS, polyline(at(0, 52), at(100, 52)))
                         .doubt(feet(1)));
-        expect("trench.service", feet(1), finding);
+        assertEquals(3, found.size(), found.toString());
+        expect("trench.service", feet(1), found.get(0));
+        expect("trench.hole", feet(1), found.get(1));
+        assertEquals("manifold box, near existing service gas", found.get(1).subject().toString());
+        expect("trench.by-hand", feet(90), found.get(2));
+        assertTrue(found.get(2).advice().endsWith("by hand in T"), found.get(2).advice());
+    }
+
+    /** A line across: 18 in and 1 ft of doubt on each side are dug by hand, which a trench by hand does. */
+    @Test
+    void whatCrossesALineIsDugByHandThere() {
+        List<Finding> found = findings(
+                straight().byHand(),
+                existingService("gas", ExistingService.Kind.GAS, polyline(at(50, 0), at(50, 100)))
+                        .doubt(feet(1)));
+        assertEquals(1, found.size(), found.toString());
+        expect("trench.by-hand", feet(5), found.get(0));
     }
 
     @Test

@@ -22,6 +22,15 @@ public final class Nearness {
         return least;
     }
 
+    /** The least distance of a point. */
+    public static double pointToLineM(double pointX, double pointY, double[] x, double[] y) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < x.length; i++) {
+            least = Math.min(least, pointToPiece(pointX, pointY, x, y, i));
+        }
+        return least;
+    }
+
     /** How many pieces of one line run from one side of a piece of the other to its other side. */
     public static int crossings(double[] x1, double[] y1, double[] x2, double[] y2) {
         int count = 0;

@@ -25,6 +25,7 @@ public final class Plot {
     private final CellGrid grid;
     private final double[][] ringsM;
     private final int wanted;
+    private final KeepOff lines;
     private final byte[] cover;
     private final CellRuns target;
     private final int[] targetIndex;
@@ -34,9 +35,18 @@ public final class Plot {
      * @param wanted heads that are to reach each cell, 1 or 2
      * @param target cells of the surface
      * @param free   cells that may be thrown on; those of the target take precedence
+     * @param lines  in the ground
      * @param dry    cells that must not be thrown on; they take precedence over free ones
      */
-    public Plot(CellGrid grid, double[][] ringsM, int wanted, CellRuns target, CellRuns[] free, CellRuns[] dry) {
+    public Plot(
+            CellGrid grid,
+            double[][] ringsM,
+            int wanted,
+            CellRuns target,
+            CellRuns[] free,
+            CellRuns[] dry,
+            KeepOff lines) {
+        this.lines = lines;
         this.grid = grid;
         this.ringsM = ringsM;
         this.wanted = wanted;
@@ -73,6 +83,10 @@ public final class Plot {
 
     double[][] ringsM() {
         return ringsM;
+    }
+
+    KeepOff lines() {
+        return lines;
     }
 
     int wanted() {

@@ -13,6 +13,7 @@ final class Pool {
     private static final int MOST_CUT_DEG = 6;
 
     private final Plot plot;
+    private final KeepOff lines;
     private final double reserveRatio;
     private final ThrowFinder finder;
     private final HeadArrays probe = new HeadArrays(1);
@@ -21,6 +22,12 @@ final class Pool {
 
     /** @param reserveRatio share of the radius on which reach may not count, 0 or more and less than 1 */
     Pool(Plot plot, double reserveRatio) {
+        this(plot, reserveRatio, plot.lines());
+    }
+
+    /** @param lines that heads keep off */
+    Pool(Plot plot, double reserveRatio, KeepOff lines) {
+        this.lines = lines;
         this.plot = plot;
         this.reserveRatio = reserveRatio;
         finder = new ThrowFinder(plot);
@@ -41,7 +48,7 @@ final class Pool {
     }
 
     Optional<Candidate> best(Spot spot, Offer offer) {
-        if (!finder.findBest(spot, offer)) {
+        if (!lines.allows(spot.xM(), spot.yM()) || !finder.findBest(spot, offer)) {
             return Optional.empty();
         }
         double start = finder.startDeg();

@@ -95,8 +95,18 @@ public final class Search {
                 fill(best, pool(offer));
             }
         }
+        fillOnLines(best, offers);
         spare(best);
         return best;
+    }
+
+    /** What heads off the lines in the ground cannot reach, heads near them may. */
+    private void fillOnLines(Layout best, List<Offer> offers) {
+        for (Offer offer : offers) {
+            if (best.missing() > 0 && !plot.lines().isNothing() && !stops()) {
+                fill(best, pool(offer, KeepOff.NOTHING));
+            }
+        }
     }
 
     private static int compare(Trial a, Trial b) {
@@ -122,8 +132,12 @@ public final class Search {
     }
 
     private Pool pool(Offer offer) {
+        return pool(offer, plot.lines());
+    }
+
+    private Pool pool(Offer offer, KeepOff lines) {
         double evenM = Math.sqrt(plot.targetCells() * plot.grid().cellAreaM2() / MOST_SPOTS);
-        var pool = new Pool(plot, reserveRatio);
+        var pool = new Pool(plot, reserveRatio, lines);
         pool.addAll(spots.dense(Math.max(STEP_OVER_RADIUS * offer.radiusM(), evenM)), offer);
         return pool;
     }

@@ -61,7 +61,7 @@ class EveningLawTest {
         CellGrid grown = own.grown((int) Math.ceil(FAR_M / own.cellM()) + 1);
         var target = new CellRuns();
         new RegionRaster().rasterise(grown, rings, target);
-        var plot = new Plot(grown, rings, 2, target, new CellRuns[0], new CellRuns[0]);
+        var plot = new Plot(grown, rings, 2, target, new CellRuns[0], new CellRuns[0], KeepOff.NOTHING);
         Given given = Given.of(own, ownCells, new HeadArrays(0), plot, 0);
         Layout layout = new Search(plot, given, 0, 1.5, 500, () -> false).choose(offers, new ArrayList<>());
         if (even) {
