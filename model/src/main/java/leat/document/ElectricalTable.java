@@ -14,6 +14,7 @@ import leat.model.catalog.BurialCover;
 import leat.model.catalog.BuriedAs;
 import leat.model.catalog.BuriedUnder;
 import leat.model.catalog.CableSpec;
+import leat.model.catalog.CableUse;
 import leat.model.catalog.ConduitSpec;
 import leat.model.catalog.ElectricalTables;
 import leat.model.catalog.GroundingStep;
@@ -62,7 +63,7 @@ final class ElectricalTable {
                 row.text("cable_id"),
                 row.text("cable"),
                 family(row),
-                row.text("use").equals("CONTROL"),
+                row.constant("use", CableUse.class),
                 row.text("conductor"),
                 (int) row.number("strands"),
                 new Area(row.number("fill_area_mm2") * SQUARE_MILLIMETRE_M2),

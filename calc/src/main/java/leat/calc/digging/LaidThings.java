@@ -54,14 +54,14 @@ final class LaidThings {
         if (id instanceof ConduitId conduit) {
             List<Cable> cables = power.cablesIn(conduit);
             // What a spare conduit will carry nobody knows: it lies as one for power.
-            boolean isPower = cables.isEmpty() || cables.stream().anyMatch(PowerCable.class::isInstance);
+            boolean isPower = cables.isEmpty() || cables.stream().anyMatch(power::isFromPanel);
             Phase phase = power.conduit(conduit).map(Conduit::phase).orElse(Phase.NOW);
             double outsideM = power.conduit(conduit).flatMap(this::outside).orElse(OPEN_CONDUIT_M);
             return laid(id, isPower, phase, outsideM, "digging.cover.conduit");
         }
         if (id instanceof CableId cable) {
             Optional<Cable> found = power.cable(cable);
-            boolean isPower = found.filter(PowerCable.class::isInstance).isPresent();
+            boolean isPower = found.filter(power::isFromPanel).isPresent();
             Phase phase = found.map(Cable::phase).orElse(Phase.NOW);
             double outsideM = found.flatMap(this::outside).orElse(OPEN_CABLE_M);
             return laid(id, isPower, phase, outsideM, "digging.cover.cable");
@@ -96,14 +96,15 @@ final class LaidThings {
         Optional<CableSpec> spec = cable.conductor()
                 .flatMap(size -> cable instanceof ValveCable valves
                         ? tables.controlCable(family, size, valves.strands())
-                        : liveWires(cable).flatMap(live -> tables.powerCable(family, size, live)));
+                        : circuit(cable)
+                                .flatMap(one -> one.isLowVoltage()
+                                        ? tables.lampCable(family, size)
+                                        : tables.powerCable(family, size, one.liveWires())));
         return spec.map(one -> Math.sqrt(4 * one.fill().squareMetres() / Math.PI));
     }
 
-    private Optional<Integer> liveWires(Cable cable) {
-        return cable instanceof PowerCable one
-                ? power.circuit(one.circuit()).map(Circuit::liveWires)
-                : Optional.empty();
+    private Optional<Circuit> circuit(Cable cable) {
+        return cable instanceof PowerCable one ? power.circuit(one.circuit()) : Optional.empty();
     }
 
     private Laid laid(LaidId id, boolean isPower, Phase phase, double outsideM, String rule) {

@@ -11,6 +11,7 @@ import leat.model.power.Luminaire;
 import leat.model.power.Outlet;
 import leat.model.power.Panel;
 import leat.model.power.StructureFeed;
+import leat.model.power.Transformer;
 import leat.model.quantity.Units;
 import leat.model.site.Phase;
 
@@ -42,6 +43,7 @@ final class PowerGoods {
         yard.power().switches().forEach(this::lightSwitch);
         yard.power().feeds().forEach(this::feed);
         yard.power().controllers().forEach(this::controller);
+        yard.power().transformers().forEach(this::transformer);
     }
 
     private void panel(Panel panel) {
@@ -49,10 +51,22 @@ final class PowerGoods {
     }
 
     private void breaker(Circuit circuit) {
+        if (yard.power().supplyOf(circuit) instanceof Transformer transformer) {
+            fuse(circuit, transformer);
+            return;
+        }
         int poles = yard.poles(circuit);
         String key = "breaker " + Units.write(circuit.breaker(), site.yard().units()) + ", " + poles
                 + (poles == 1 ? " pole" : " poles") + (circuit.groundFault() ? ", ground fault" : "");
         device(circuit.phase(), key, circuit.id(), "in panel " + circuit.supply());
+    }
+
+    /** Where a circuit has to be cut off before the transformer cuts itself off. */
+    private void fuse(Circuit circuit, Transformer transformer) {
+        if (circuit.breaker().compareTo(transformer.mostCurrent(circuit.voltage())) < 0) {
+            String key = "fuse " + Units.write(circuit.breaker(), site.yard().units());
+            device(circuit.phase(), key, circuit.id(), "at transformer " + transformer.id());
+        }
     }
 
     private void outlet(Outlet outlet) {
@@ -62,7 +76,12 @@ final class PowerGoods {
     }
 
     private void luminaire(Luminaire luminaire) {
-        String key = "luminaire " + Units.write(luminaire.power(), site.yard().units());
+        String power = Units.write(luminaire.power(), site.yard().units());
+        if (luminaire.lamp().isPresent()) {
+            device(luminaire.phase(), "low-voltage luminaire " + power, luminaire.id(), "one");
+            return;
+        }
+        String key = "luminaire " + power;
         device(luminaire.phase(), key, luminaire.id(), "one");
         box(luminaire.phase(), luminaire.id(), "");
     }
@@ -86,6 +105,16 @@ final class PowerGoods {
 
     private void controller(Controller controller) {
         device(controller.phase(), "controller " + controller.stations() + " stations", controller.id(), "one");
+    }
+
+    private void transformer(Transformer transformer) {
+        String taps = String.join(
+                ", ",
+                transformer.taps().stream()
+                        .map(tap -> Units.write(tap, site.yard().units()))
+                        .toList());
+        String rating = Units.write(transformer.rating(), site.yard().units()).replace(" W", " VA");
+        device(transformer.phase(), "transformer " + rating + ", " + taps, transformer.id(), "one");
     }
 
     private void box(Phase phase, Id id, String cover) {

@@ -22,6 +22,8 @@ import leat.model.water.WaterSystem;
 /** New conductors, colour by colour, with what they need to come up at their ends and to be worked on in boxes. */
 final class WireGoods {
 
+    private static final String SPLICE = "splice connector waterproof";
+
     private final PowerYard yard;
     private final WaterSystem water;
     private final TakeoffParameters parameters;
@@ -43,6 +45,10 @@ final class WireGoods {
 
     private void power(PowerCable cable) {
         Circuit circuit = yard.power().circuit(cable.circuit()).orElseThrow();
+        if (circuit.isLowVoltage()) {
+            lamps(cable);
+            return;
+        }
         List<String> colours = WireRoles.colours(circuit, yard.hasNeutral(circuit), yard.code());
         String size =
                 cable.conductor().map(one -> WireRoles.sized(one, yard.code())).orElse("of open size");
@@ -55,6 +61,22 @@ final class WireGoods {
             wire(cable, "buried cable " + size + ", " + (colours.size() - 1) + " wires and ground", length);
         }
         endEarly(cable, colours.size());
+    }
+
+    /** Two conductors in one sheath, joined to the lamp in the ground. */
+    private void lamps(PowerCable cable) {
+        String size =
+                cable.conductor().map(one -> WireRoles.sized(one, yard.code())).orElse("of open size");
+        wire(cable, "low-voltage cable " + size + ", 2 wires", length(cable));
+        materials.count(
+                yard.phaseOf(cable.to()),
+                MaterialKind.ELECTRICAL_DEVICE,
+                SPLICE,
+                "waterproof splice connector",
+                2,
+                Subject.of(cable.id()),
+                "both wires at " + named(cable.to()));
+        endEarly(cable, 2);
     }
 
     /** As the review of the wiring found it, in the letters of a keyboard. */
@@ -78,7 +100,7 @@ final class WireGoods {
         materials.count(
                 cable.phase(),
                 MaterialKind.ELECTRICAL_DEVICE,
-                "splice connector waterproof",
+                SPLICE,
                 "waterproof splice connector",
                 2 * valves,
                 Subject.of(to),

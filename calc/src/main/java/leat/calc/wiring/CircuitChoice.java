@@ -12,6 +12,7 @@ import leat.model.finding.Reason;
 import leat.model.finding.Subject;
 import leat.model.id.CircuitId;
 import leat.model.id.LoadId;
+import leat.model.id.SurfaceId;
 import leat.model.power.Circuit;
 import leat.model.power.Controller;
 import leat.model.power.Load;
@@ -20,12 +21,14 @@ import leat.model.power.Outlet;
 import leat.model.power.Panel;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
+import leat.model.power.Transformer;
 import leat.model.power.WiringMethod;
+import leat.model.quantity.Voltage;
 import leat.model.site.Phase;
 
 /**
- * Gives each load without a circuit one: each structure its own, outlets together, luminaires together, a controller with
- * its structure or else with the outlets. Circuits are named after what they feed.
+ * Gives each load without a circuit one: each structure its own, outlets together, luminaires together, a controller or a
+ * transformer with its structure or else with the outlets, lamps of low voltage behind their transformer. Circuits are named after what they feed.
  */
 final class CircuitChoice {
 
@@ -58,7 +61,10 @@ final class CircuitChoice {
     }
 
     void choose() {
-        List<Load> free = power.loads().filter(load -> !given.hasCircuit(load)).toList();
+        List<Load> free = power.loads()
+                .filter(load -> load.isWired() && !isLamp(load) && !given.hasCircuit(load))
+                .toList();
+        chooseForLamps();
         if (free.isEmpty()) {
             return;
         }
@@ -73,9 +79,8 @@ final class CircuitChoice {
         List<Load> plugged =
                 new ArrayList<>(free.stream().filter(Outlet.class::isInstance).toList());
         for (Load load : free) {
-            if (load instanceof Controller controller) {
-                ofStructure(controller)
-                        .ifPresentOrElse(circuit -> chosen.put(load.id(), circuit), () -> plugged.add(load));
+            if (load instanceof Controller || load instanceof Transformer) {
+                ofStructure(load).ifPresentOrElse(circuit -> chosen.put(load.id(), circuit), () -> plugged.add(load));
             }
         }
         shares(plugged).forEach(share -> start(stem(share, "outlets"), share.loads()));
@@ -88,12 +93,46 @@ final class CircuitChoice {
         return share.loads().size() == 1 ? share.loads().get(0).id().name() : several;
     }
 
-    /** The supply of the structure in which a controller hangs, unless it comes later than the controller. */
-    private Optional<CircuitId> ofStructure(Controller controller) {
+    private static boolean isLamp(Load load) {
+        return load instanceof Luminaire light && light.lamp().isPresent();
+    }
+
+    /** Fills one circuit of each transformer after another. */
+    private void chooseForLamps() {
+        for (Transformer transformer : power.transformers()) {
+            List<Load> lamps = power.luminaires().stream()
+                    .filter(one -> one.lamp()
+                            .filter(lamp -> lamp.transformer().equals(transformer.id()))
+                            .isPresent())
+                    .filter(one -> !given.hasCircuit(one))
+                    .map(Load.class::cast)
+                    .toList();
+            for (List<Load> share : rules.lampShares(transformer, lamps)) {
+                boolean now = share.stream().anyMatch(load -> load.phase() == Phase.NOW);
+                CircuitId id = next(transformer.id().name() + " lamps");
+                Voltage tap = transformer.taps().get(0);
+                circuits.add(new Circuit(
+                        id,
+                        transformer.id(),
+                        rules.lampBreaker(transformer, tap),
+                        tap,
+                        2,
+                        false,
+                        WiringMethod.BURIED_CABLE,
+                        now ? Phase.NOW : Phase.LATER));
+                share.forEach(load -> chosen.put(load.id(), id));
+            }
+        }
+    }
+
+    /** The supply of the structure in which something hangs, unless it comes later than that. */
+    private Optional<CircuitId> ofStructure(Load load) {
+        Optional<SurfaceId> inside = load instanceof Controller controller
+                ? controller.inside()
+                : load instanceof Transformer transformer ? transformer.inside() : Optional.empty();
         return power.feeds().stream()
-                .filter(feed ->
-                        controller.inside().filter(feed.structure()::equals).isPresent())
-                .filter(feed -> feed.phase() == Phase.NOW || controller.phase() == Phase.LATER)
+                .filter(feed -> inside.filter(feed.structure()::equals).isPresent())
+                .filter(feed -> feed.phase() == Phase.NOW || load.phase() == Phase.LATER)
                 .flatMap(feed -> circuitOf(feed).stream())
                 .findFirst();
     }

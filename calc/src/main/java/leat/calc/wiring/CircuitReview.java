@@ -1,8 +1,6 @@
 package leat.calc.wiring;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import leat.model.catalog.ConductorSpec;
 import leat.model.finding.Rule;
@@ -16,8 +14,10 @@ import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
 import leat.model.quantity.Count;
 import leat.model.quantity.Current;
+import leat.model.quantity.Power;
 import leat.model.quantity.Ratio;
 import leat.model.quantity.Voltage;
+import leat.model.site.Phase;
 
 /** Figures of one circuit, its cables and its loads, held against the rules. */
 final class CircuitReview {
@@ -28,6 +28,7 @@ final class CircuitReview {
     private final Circuit circuit;
     private final CircuitTree tree;
     private final Drops drops;
+    private final CircuitWires wires;
 
     CircuitReview(ElectricalCode code, PowerSystem power, ConduitContents contents, Circuit circuit) {
         this.code = code;
@@ -35,7 +36,12 @@ final class CircuitReview {
         this.contents = contents;
         this.circuit = circuit;
         tree = new CircuitTree(power, circuit);
-        drops = new Drops(code, tree, cable -> cable.conductor().map(code::conductor));
+        drops = new Drops(code, tree, this::size);
+        wires = new CircuitWires(code, circuit);
+    }
+
+    private Optional<ConductorSpec> size(PowerCable cable) {
+        return cable.conductor().map(code::conductor);
     }
 
     CircuitTree tree() {
@@ -47,7 +53,9 @@ final class CircuitReview {
     }
 
     CircuitFigures figures() {
-        Current reckoned = LoadCurrents.reckoned(code, tree.loads(), circuit.voltage(), circuit.liveWires());
+        Current reckoned = circuit.isLowVoltage()
+                ? drops.current(circuit.supply()).orElse(Current.ZERO)
+                : LoadCurrents.reckoned(code, tree.loads(), circuit.voltage(), circuit.liveWires());
         Optional<Current> ampacity = weakest().flatMap(this::ampacity).map(Answer::value);
         return new CircuitFigures(
                 circuit.id(),
@@ -69,23 +77,67 @@ final class CircuitReview {
     }
 
     Optional<Answer<Current>> ampacity(PowerCable cable) {
-        return cable.conductor().map(size -> code.ampacity(code.conductor(size), contents.laying(cable, circuit)));
+        return size(cable).map(size -> wires.ampacity(size, contents.laying(cable, circuit)));
     }
 
     CableFigures figures(PowerCable cable) {
-        Optional<ConductorSpec> conductor = cable.conductor().map(code::conductor);
+        Optional<ConductorSpec> conductor = size(cable);
         Optional<Current> current = drops.current(cable.id());
         Optional<Voltage> lost = conductor.flatMap(
-                size -> current.map(amps -> code.drop(amps, cable.route().length(), circuit.liveWires(), size)
-                        .value()));
+                size -> current.map(amps -> drop(cable, amps, size).value()));
         return new CableFigures(
                 cable.id(),
                 cable.route().length(),
                 current,
                 conductor.map(ConductorSpec::label),
                 ampacity(cable).map(Answer::value),
-                conductor.map(size -> contents.grounding(circuit, size).label()),
+                conductor
+                        .filter(size -> !circuit.isLowVoltage())
+                        .map(size -> contents.grounding(circuit, size).label()),
                 lost);
+    }
+
+    Answer<Voltage> drop(PowerCable cable, Current current, ConductorSpec size) {
+        return wires.drop(current, cable.route().length(), size);
+    }
+
+    /** What a load draws: behind a transformer, at the voltage that it gets. */
+    Answer<Current> drawn(Load load) {
+        Optional<Voltage> voltage = circuit.isLowVoltage() ? voltage(load) : Optional.empty();
+        if (voltage.isEmpty()) {
+            return code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires());
+        }
+        Current drawn = drops.drawn(load.id()).orElse(Current.ZERO);
+        return Answer.of(
+                drawn,
+                Steps.step(
+                        "current of the lamp, at the voltage that it gets",
+                        "I = P / U",
+                        drawn,
+                        Steps.OHM,
+                        Steps.input("P", load.power()),
+                        Steps.input("U", voltage.get())));
+    }
+
+    /** At a load while all is on; empty if no way of known conductors leads there. */
+    Optional<Voltage> voltage(Load load) {
+        return drops.lost(load.id()).map(circuit.voltage()::minus);
+    }
+
+    /** At a load of now while nothing of later is on; empty if no way of known conductors leads there. */
+    Optional<Voltage> voltageNow(Load load) {
+        if (load.phase() == Phase.LATER) {
+            return voltage(load);
+        }
+        return new Drops(code, tree, this::size, one -> one.phase() == Phase.NOW)
+                .lost(load.id())
+                .map(circuit.voltage()::minus);
+    }
+
+    /** What the circuit takes from its supply: what it feeds, and what its cables lose. */
+    Power taken() {
+        Current current = drops.current(circuit.supply()).orElse(Current.ZERO);
+        return new Power(current.si() * circuit.voltage().si());
     }
 
     LoadFigures figures(Load load) {
@@ -93,10 +145,10 @@ final class CircuitReview {
         return new LoadFigures(
                 load.id(),
                 circuit.id(),
-                code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
-                        .value(),
+                drawn(load).value(),
                 lost,
                 lost.map(this::share),
+                voltage(load),
                 isGuarded(load));
     }
 
@@ -116,7 +168,11 @@ final class CircuitReview {
                 all.loaded(),
                 "put fewer loads on it, or choose a greater breaker and thicker conductors");
         power.cablesOf(circuit.id()).forEach(cable -> look(cable, looks));
-        tree.loads().forEach(load -> look(load, looks));
+        if (circuit.isLowVoltage()) {
+            new LampReview(code, this, looks).look();
+        } else {
+            tree.loads().forEach(load -> look(load, looks));
+        }
     }
 
     private void look(PowerCable cable, Looks looks) {
@@ -125,7 +181,7 @@ final class CircuitReview {
         }
         ConductorSpec conductor = code.conductor(cable.conductor().get());
         Current most =
-                code.mostBreaker(conductor, contents.laying(cable, circuit)).value();
+                wires.mostBreaker(conductor, contents.laying(cable, circuit)).value();
         Current ampacity = ampacity(cable).map(Answer::value).orElse(circuit.breaker());
         looks.hold(
                 looks.rule("power.ampacity"),
@@ -187,7 +243,7 @@ final class CircuitReview {
         }
     }
 
-    List<PowerCable> cables() {
-        return new ArrayList<>(power.cablesOf(circuit.id()));
+    Circuit circuit() {
+        return circuit;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
 import leat.model.power.Panel;
+import leat.model.power.Transformer;
 import leat.model.quantity.Current;
 import leat.model.quantity.Voltage;
 
@@ -17,6 +18,9 @@ final class CircuitRules {
 
     /** Where live to neutral is less, two poles give twice as much. */
     private static final double LEAST_SINGLE_V = 200;
+
+    /** Of what a circuit of lamps may carry; common practice, no source. */
+    private static final double LAMP_SHARE = 0.8;
 
     private final ElectricalCode code;
     private final WiringParameters parameters;
@@ -69,6 +73,30 @@ final class CircuitRules {
                 .filter(one -> one.compareTo(usual) >= 0)
                 .filter(one -> drawnA <= one.si() * code.loadLimit().limit().si())
                 .findFirst();
+    }
+
+    /** The current at which a circuit behind a transformer is cut off: what it gives, and no more than the code allows. */
+    Current lampBreaker(Transformer transformer, Voltage tap) {
+        var most = new Current(code.lampCurrentLimit().limit().si());
+        Current gives = transformer.mostCurrent(tap);
+        return gives.compareTo(most) < 0 ? gives : most;
+    }
+
+    /** Lamps in their order, as many in a circuit as it may carry through the lowest tap with a reserve. */
+    List<List<Load>> lampShares(Transformer transformer, List<Load> lamps) {
+        double mostW =
+                code.lampCurrentLimit().limit().si() * transformer.taps().get(0).si() * LAMP_SHARE;
+        List<List<Load>> shares = new ArrayList<>();
+        double sharedW = 0;
+        for (Load lamp : lamps) {
+            sharedW += lamp.power().si();
+            if (shares.isEmpty() || sharedW > mostW) {
+                shares.add(new ArrayList<>());
+                sharedW = lamp.power().si();
+            }
+            shares.get(shares.size() - 1).add(lamp);
+        }
+        return shares;
     }
 
     boolean asksGroundFault(List<Load> loads, Supply supply) {

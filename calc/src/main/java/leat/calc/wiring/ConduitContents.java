@@ -48,14 +48,16 @@ final class ConduitContents {
 
     private void addPower(List<ConduitContent> contents, Circuit circuit, ConductorSpec conductor) {
         Optional<CableSpec> sheathed = circuit.method() == WiringMethod.BURIED_CABLE
-                ? code.powerCable(conductor, circuit.liveWires())
+                ? new CircuitWires(code, circuit).sheathed(conductor)
                 : Optional.empty();
         if (sheathed.isPresent()) {
             contents.add(ConduitContent.of(sheathed.get()));
             return;
         }
         contents.add(ConduitContent.of(conductor, circuit.liveWires()));
-        contents.add(ConduitContent.of(grounding(circuit, conductor), 1));
+        if (!circuit.isLowVoltage()) {
+            contents.add(ConduitContent.of(grounding(circuit, conductor), 1));
+        }
     }
 
     private void addControl(List<ConduitContent> contents, ValveCable cable, ConductorSpec conductor) {

@@ -4,9 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import leat.calc.wiring.internal.CableTree;
+import leat.calc.wiring.internal.LampTree;
 import leat.model.catalog.ConductorSpec;
 import leat.model.id.CableId;
+import leat.model.id.LoadId;
 import leat.model.id.WireEndId;
 import leat.model.power.Circuit;
 import leat.model.power.Load;
@@ -24,17 +28,23 @@ final class Drops {
 
     private final CircuitTree tree;
     private final SortedMap<WireEndId, Integer> nodes = new TreeMap<>();
+    private final double[] loadA;
     private final double[] currentA;
 
     /** Not a number from the first cable on whose conductor is not known. */
     private final double[] dropV;
 
     Drops(ElectricalCode code, CircuitTree tree, Sizes sizes) {
+        this(code, tree, sizes, load -> true);
+    }
+
+    /** @param isOn the loads that draw current; the others do not, or are not there yet */
+    Drops(ElectricalCode code, CircuitTree tree, Sizes sizes, Predicate<Load> isOn) {
         this.tree = tree;
         Circuit circuit = tree.circuit();
         List<WireEndId> order = tree.order();
         int[] parent = new int[order.size()];
-        double[] loadA = new double[order.size()];
+        loadA = new double[order.size()];
         double[] loopOhm = new double[order.size()];
         for (int node = 0; node < order.size(); node++) {
             WireEndId end = order.get(node);
@@ -44,26 +54,47 @@ final class Drops {
                     .map(cable -> loop(code, circuit, cable, sizes))
                     .orElse(0.0);
         }
-        for (Load load : tree.loads()) {
-            Integer node = nodes.get(load.id());
-            if (node != null) {
-                loadA[node] = code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
-                        .value()
-                        .si();
-            }
-        }
         currentA = new double[order.size()];
         dropV = new double[order.size()];
-        CableTree.currents(parent, loadA, currentA);
-        CableTree.drops(parent, loopOhm, currentA, dropV);
+        if (circuit.isLowVoltage()) {
+            double[] loadW = loads(isOn, load -> load.power().si());
+            LampTree.settle(parent, loopOhm, loadW, circuit.voltage().si(), loadA, currentA, dropV);
+        } else {
+            double[] all = loads(
+                    isOn,
+                    load -> code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
+                            .value()
+                            .si());
+            System.arraycopy(all, 0, loadA, 0, all.length);
+            CableTree.currents(parent, loadA, currentA);
+            CableTree.drops(parent, loopOhm, currentA, dropV);
+        }
+    }
+
+    /** For each node what its load has of something, 0 where there is none or it is off. */
+    private double[] loads(Predicate<Load> isOn, ToDoubleFunction<Load> figure) {
+        double[] all = new double[nodes.size()];
+        for (Load load : tree.loads()) {
+            Integer node = nodes.get(load.id());
+            if (node != null && isOn.test(load)) {
+                all[node] = figure.applyAsDouble(load);
+            }
+        }
+        return all;
     }
 
     private static double loop(ElectricalCode code, Circuit circuit, PowerCable cable, Sizes sizes) {
         return sizes.of(cable)
-                .map(size -> code.loopResistance(size, cable.route().length(), circuit.liveWires())
+                .map(size -> new CircuitWires(code, circuit)
+                        .loop(size, cable.route().length())
                         .value()
                         .si())
                 .orElse(Double.NaN);
+    }
+
+    /** That a load draws; empty if it is not reached. */
+    Optional<Current> drawn(LoadId load) {
+        return Optional.ofNullable(nodes.get(load)).map(node -> new Current(loadA[node]));
     }
 
     /** Through the cable that ends at a thing, or that the panel gives; empty if the thing is not reached. */

@@ -138,6 +138,30 @@ public sealed interface ElectricalCode permits Nfpa70, Iec60364 {
     /** Conduits that hold both power and control, at most. */
     Rule mixing();
 
+    /** Sizes that cables for lamps of low voltage are made with, finest first. */
+    List<ConductorSpec> lampConductors();
+
+    /** The cable of two conductors for lamps of low voltage, or empty. */
+    Optional<CableSpec> lampCable(ConductorSpec conductor);
+
+    /** What such a cable may carry, and so the current at which its circuit is cut off at the latest. */
+    Answer<Current> lampAmpacity(ConductorSpec conductor);
+
+    /** Voltage lost for each ampere on that way in such a cable, out and back. */
+    Answer<Resistance> lampLoopResistance(ConductorSpec conductor, Length oneWay);
+
+    /** The voltage of a circuit behind a transformer, at most. */
+    Rule lampVoltageLimit();
+
+    /** The current at which such a circuit is cut off, at most. */
+    Rule lampCurrentLimit();
+
+    /** How far lamps of low voltage stand from water, at least. */
+    Rule lampWaterDistance();
+
+    /** What is to be asked of whoever sells transformer, cable and lamps. */
+    Rule lampListing();
+
     /** What is to be asked of a licensed electrician at each structure that is fed: disconnect and electrode. */
     List<Rule> atStructure();
 

@@ -48,7 +48,7 @@ final class LayoutReview {
     /** @param trees of all circuits */
     void look(List<CircuitTree> trees) {
         power.loads()
-                .filter(load -> load.circuit().isEmpty())
+                .filter(load -> load.isWired() && load.circuit().isEmpty())
                 .forEach(load -> looks.note(
                         looks.rule("power.circuit"),
                         Subject.of(load.id()),
@@ -86,14 +86,23 @@ final class LayoutReview {
 
     private void look(Conduit conduit) {
         List<Cable> cables = power.cablesIn(conduit.id());
-        int control = (int) cables.stream().filter(ValveCable.class::isInstance).count();
-        boolean isPower = control < cables.size() || !conduit.occupied().isEmpty();
+        int valves = count(cables, WireKind.VALVES);
+        int lamps = count(cables, WireKind.LAMPS);
+        boolean isPower = valves + lamps < cables.size() || !conduit.occupied().isEmpty();
         if (isPower) {
             looks.hold(
                     code.mixing(),
                     Subject.of(conduit.id()),
-                    Count.of(control),
-                    "lead valve wires through a conduit of their own, apart from power");
+                    Count.of(valves + lamps),
+                    lamps == 0
+                            ? "lead valve wires through a conduit of their own, apart from power"
+                            : "lead wires of low voltage through a conduit of their own, apart from power");
+        } else if (lamps > 0) {
+            looks.hold(
+                    code.mixing(),
+                    Subject.of(conduit.id()),
+                    Count.of(valves),
+                    "lead valve wires through a conduit of their own, apart from lamps");
         }
         if (!conduit.existing()) {
             looks.hold(
@@ -102,6 +111,11 @@ final class LayoutReview {
                     Angle.degrees(Pulls.bendsDegrees(conduit.route().points(), conduit.series())),
                     "set a box where wires can be pulled, or lead it straighter");
         }
+    }
+
+    private int count(List<Cable> cables, WireKind kind) {
+        return (int)
+                cables.stream().filter(one -> WireKind.of(power, one) == kind).count();
     }
 
     private void look(Cable cable) {
@@ -196,7 +210,7 @@ final class LayoutReview {
                                 rule, Subject.of(load.id()), "ask the licensed electrician who joins it for it"));
             }
         }
-        if (power.circuits().stream().anyMatch(this::isNew)) {
+        if (power.circuits().stream().anyMatch(one -> !one.isLowVoltage() && isNew(one))) {
             looks.note(
                     looks.rule("power.permit"),
                     Subject.yard(),

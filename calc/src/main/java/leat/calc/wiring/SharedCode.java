@@ -134,6 +134,38 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
         return rule("mixed");
     }
 
+    public List<ConductorSpec> lampConductors() {
+        return conductors().stream().filter(one -> lampCable(one).isPresent()).toList();
+    }
+
+    public Optional<CableSpec> lampCable(ConductorSpec conductor) {
+        return tables.lampCable(family, conductor.size());
+    }
+
+    public Answer<Current> lampAmpacity(ConductorSpec conductor) {
+        return LampCables.ampacity(conductor);
+    }
+
+    public Answer<Resistance> lampLoopResistance(ConductorSpec conductor, Length oneWay) {
+        return LampCables.loopResistance(conductor, oneWay);
+    }
+
+    public Rule lampVoltageLimit() {
+        return rule("lamp.voltage");
+    }
+
+    public Rule lampCurrentLimit() {
+        return rule("lamp.current");
+    }
+
+    public Rule lampWaterDistance() {
+        return rule("lamp.water");
+    }
+
+    public Rule lampListing() {
+        return rule("lamp.listed");
+    }
+
     public List<Rule> atStructure() {
         return List.of(rule("disconnect"), rule("electrode"));
     }
@@ -180,11 +212,7 @@ abstract sealed class SharedCode permits Nfpa70, Iec60364 {
     }
 
     public Answer<Voltage> drop(Current current, Length oneWay, int liveWires, ConductorSpec conductor) {
-        Answer<Resistance> loop = loopResistance(conductor, oneWay, liveWires);
-        Voltage drop = new Voltage(current.si() * loop.value().si());
-        return loop.then(
-                drop,
-                step("voltage drop", "U = I · R", drop, Steps.OHM, input("I", current), input("R", loop.value())));
+        return Steps.drop(current, loopResistance(conductor, oneWay, liveWires));
     }
 
     /** The factor of the table for that figure; a figure beyond the table is refused. */

@@ -6,7 +6,10 @@ import leat.model.finding.Citation;
 import leat.model.finding.Standing;
 import leat.model.finding.Step;
 import leat.model.quantity.Count;
+import leat.model.quantity.Current;
 import leat.model.quantity.Quantity;
+import leat.model.quantity.Resistance;
+import leat.model.quantity.Voltage;
 
 /** Makes the steps of answers. */
 final class Steps {
@@ -22,6 +25,13 @@ final class Steps {
 
     static Step step(String text, String formula, Quantity value, Citation citation, Step.Input... inputs) {
         return new Step(text, formula, List.of(inputs), value, citation);
+    }
+
+    /** Ohm's law over a way whose resistance is known. */
+    static Answer<Voltage> drop(Current current, Answer<Resistance> loop) {
+        Voltage drop = new Voltage(current.si() * loop.value().si());
+        return loop.then(
+                drop, step("voltage drop", "U = I · R", drop, OHM, input("I", current), input("R", loop.value())));
     }
 
     static Step.Input input(String name, Quantity value) {

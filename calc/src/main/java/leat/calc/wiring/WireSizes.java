@@ -11,6 +11,7 @@ import leat.model.catalog.ElectricalTables;
 import leat.model.finding.Reason;
 import leat.model.finding.Subject;
 import leat.model.id.CableId;
+import leat.model.id.CircuitId;
 import leat.model.id.ConduitId;
 import leat.model.plan.Site;
 import leat.model.power.Circuit;
@@ -34,27 +35,48 @@ final class WireSizes {
     private final SortedSet<CableId> freeCables;
     private final SortedSet<ConduitId> freeConduits;
     private final List<Reason> reasons = new ArrayList<>();
+    private final LampSizes lamps;
     private PowerSystem power;
 
-    /** @param power with all that is led; sizes of free things in it do not count */
-    WireSizes(Site site, PowerSystem power, SortedSet<CableId> freeCables, SortedSet<ConduitId> freeConduits) {
+    /**
+     * @param power    with all that is led; sizes of free things in it do not count
+     * @param freeTaps circuits behind transformers whose tap is still to be chosen
+     */
+    WireSizes(
+            Site site,
+            PowerSystem power,
+            SortedSet<CableId> freeCables,
+            SortedSet<ConduitId> freeConduits,
+            SortedSet<CircuitId> freeTaps,
+            CircuitRules rules) {
         this.code = ElectricalCode.of(site);
         this.tables = site.catalog().electrical();
         this.power = power;
         this.freeCables = freeCables;
         this.freeConduits = freeConduits;
+        this.lamps = new LampSizes(code, power, freeCables, freeTaps, rules);
     }
 
     PowerSystem choose() {
         SortedMap<CableId, String> chosen = new TreeMap<>();
+        List<Circuit> circuits = new ArrayList<>();
         for (Circuit circuit : power.circuits()) {
+            Circuit tapped = circuit;
             List<PowerCable> free = power.cablesOf(circuit.id()).stream()
                     .filter(one -> freeCables.contains(one.id()))
                     .toList();
             if (!free.isEmpty()) {
-                ConductorSpec size = conductor(circuit, free);
+                ConductorSpec size;
+                if (circuit.isLowVoltage()) {
+                    LampSizes.Choice choice = lamps.choose(circuit, reasons);
+                    tapped = choice.circuit();
+                    size = choice.size();
+                } else {
+                    size = conductor(circuit, free);
+                }
                 free.forEach(one -> chosen.put(one.id(), size.size()));
             }
+            circuits.add(tapped);
         }
         List<PowerCable> powerCables = power.powerCables().stream()
                 .map(one -> chosen.containsKey(one.id()) ? one.withConductor(Optional.of(chosen.get(one.id()))) : one)
@@ -62,7 +84,7 @@ final class WireSizes {
         List<ValveCable> valveCables = power.valveCables().stream()
                 .map(one -> freeCables.contains(one.id()) ? sized(one) : one)
                 .toList();
-        power = power.with(power.circuits(), power.loads().toList(), power.conduits(), powerCables, valveCables);
+        power = power.with(circuits, power.loads().toList(), power.conduits(), powerCables, valveCables);
         List<Conduit> conduits = power.conduits().stream()
                 .map(one -> freeConduits.contains(one.id()) ? sized(one) : one)
                 .toList();

@@ -3,7 +3,9 @@ package leat.calc.wiring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.calc.internal.routes.Trenchwork;
 import leat.model.geometry.Point;
@@ -38,7 +40,7 @@ final class WiringDraft {
     private final List<PowerCable> powerCables;
     private final List<ValveCable> valveCables;
     private final SortedSet<CableId> madeCables = new TreeSet<>();
-    private final SortedSet<ConduitId> madeConduits = new TreeSet<>();
+    private final SortedMap<ConduitId, WireKind> made = new TreeMap<>();
 
     /** @param work all else that lies in new trenches */
     WiringDraft(GivenWiring given, Trenchwork work, String series, double mostBendsDegrees) {
@@ -64,8 +66,9 @@ final class WiringDraft {
 
     void lay(Wire wire, Circuit circuit, Ahead laid) {
         CableId id = name(wire);
-        List<ConduitId> through =
-                circuit.method() == WiringMethod.IN_CONDUIT ? conduits(wire, id, laid, true) : bare(wire, id);
+        List<ConduitId> through = circuit.method() == WiringMethod.IN_CONDUIT
+                ? conduits(wire, id, laid, WireKind.of(circuit))
+                : bare(wire, id);
         powerCables.add(new PowerCable(
                 id,
                 circuit.id(),
@@ -81,7 +84,8 @@ final class WiringDraft {
 
     void lay(Wire wire, ControllerId from, ManifoldId to, int strands, WiringMethod method, Ahead laid) {
         CableId id = name(wire);
-        List<ConduitId> through = method == WiringMethod.IN_CONDUIT ? conduits(wire, id, laid, false) : bare(wire, id);
+        List<ConduitId> through =
+                method == WiringMethod.IN_CONDUIT ? conduits(wire, id, laid, WireKind.VALVES) : bare(wire, id);
         valveCables.add(new ValveCable(
                 id,
                 from,
@@ -121,13 +125,13 @@ final class WiringDraft {
         return through;
     }
 
-    private List<ConduitId> conduits(Wire wire, CableId cable, Ahead laid, boolean isPower) {
+    private List<ConduitId> conduits(Wire wire, CableId cable, Ahead laid, WireKind kind) {
         List<ConduitId> through = new ArrayList<>();
         for (WireLeg leg : wire.legs()) {
             leg.conduit().ifPresent(through::add);
             if (leg.isInGround() && leg.lengthM() >= LEAST_CONDUIT_M) {
                 for (List<Point> pull : Pulls.split(leg.points(), series, mostBendsDegrees)) {
-                    through.add(conduit(pull, cable, laid, isPower));
+                    through.add(conduit(pull, cable, laid, kind));
                 }
             }
         }
@@ -135,13 +139,13 @@ final class WiringDraft {
     }
 
     /** The conduit of another circuit that runs the very same way, or else a new one. */
-    private ConduitId conduit(List<Point> pull, CableId cable, Ahead laid, boolean isPower) {
+    private ConduitId conduit(List<Point> pull, CableId cable, Ahead laid, WireKind kind) {
         var route = new Polyline(pull);
         for (int i = 0; i < conduits.size(); i++) {
             Conduit one = conduits.get(i);
             boolean sameWay =
                     one.route().equals(route) || one.route().reversed().equals(route);
-            if (isPower && sameWay && madeConduits.contains(one.id()) && isForPower(one.id())) {
+            if (kind != WireKind.VALVES && sameWay && made.get(one.id()) == kind) {
                 conduits.set(i, earlier(one, laid));
                 return one.id();
             }
@@ -149,7 +153,7 @@ final class WiringDraft {
         ConduitId id = name(cable);
         conduits.add(new Conduit(
                 id, route, series, given.statedSize(id, series), false, List.of(), PhaseChoice.ofConduit(laid)));
-        madeConduits.add(id);
+        made.put(id, kind);
         bury(id, pull);
         return id;
     }
@@ -165,10 +169,6 @@ final class WiringDraft {
                         one.occupied(),
                         PhaseChoice.ofConduit(laid))
                 : one;
-    }
-
-    private boolean isForPower(ConduitId id) {
-        return valveCables.stream().noneMatch(cable -> cable.conduits().contains(id));
     }
 
     /** Conduits are named after the first cable in them. */
@@ -213,6 +213,6 @@ final class WiringDraft {
     }
 
     SortedSet<ConduitId> madeConduits() {
-        return madeConduits;
+        return new TreeSet<>(made.keySet());
     }
 }

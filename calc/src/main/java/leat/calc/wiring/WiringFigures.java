@@ -1,6 +1,5 @@
 package leat.calc.wiring;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -71,6 +70,7 @@ final class WiringFigures {
                 .look(circuits.values().stream().map(CircuitReview::tree).toList());
         circuits.values().forEach(one -> one.look(looks));
         circuits.values().forEach(one -> lookAtTotal(one, looks));
+        transformers().look(looks);
         power.cables().forEach(cable -> look(cable, looks));
         power.conduits().forEach(conduit -> look(conduit, looks));
         SortedMap<LaidId, Length> covers = lookAtCovers(looks);
@@ -80,8 +80,13 @@ final class WiringFigures {
                 power.cables().map(this::figures).toList(),
                 power.loads().flatMap(load -> figures(load).stream()).toList(),
                 power.conduits().stream().map(this::figures).toList(),
+                power.transformers().stream().map(transformers()::figures).toList(),
                 covers,
                 looks.findings());
+    }
+
+    TransformerReview transformers() {
+        return new TransformerReview(site.yard(), code, List.copyOf(circuits.values()));
     }
 
     private void lookAtTotal(CircuitReview branch, Looks looks) {
@@ -192,9 +197,5 @@ final class WiringFigures {
 
     private static double lackM(Rule rule, Length cover) {
         return rule.limit().si() - cover.metres();
-    }
-
-    List<CircuitId> circuitIds() {
-        return new ArrayList<>(circuits.keySet());
     }
 }

@@ -14,16 +14,17 @@ import leat.model.id.CircuitId;
 import leat.model.id.ConduitId;
 import leat.model.id.Id;
 import leat.model.id.LoadId;
+import leat.model.id.TransformerId;
 import leat.model.id.WireEndId;
 import leat.model.plan.Site;
 import leat.model.power.Circuit;
 import leat.model.power.Load;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
+import leat.model.power.Transformer;
 import leat.model.power.ValveCable;
 import leat.model.quantity.Current;
 import leat.model.quantity.Quantity;
-import leat.model.quantity.Ratio;
 import leat.model.quantity.Voltage;
 
 /** Writes the ledgers of circuits, cables, loads and conduits, with the same kernels as the review. */
@@ -55,7 +56,9 @@ final class WiringLedger {
                     ? ofCable(cable, figure)
                     : ofValves((ValveCable) power.cable(one).get(), figure);
         } else if (id instanceof LoadId one && power.load(one).isPresent()) {
-            known = List.of("current", "drop");
+            known = one instanceof TransformerId
+                    ? List.of("current", "drop", "voltage", "load")
+                    : List.of("current", "drop", "voltage");
             steps = ofLoad(power.load(one).get(), figure);
         } else if (id instanceof ConduitId one && power.conduit(one).isPresent()) {
             known = List.of("fill");
@@ -111,15 +114,11 @@ final class WiringLedger {
 
     /** Current of each load at or behind a thing, and their sum. */
     private Optional<List<Step>> currents(CircuitReview review, WireEndId end) {
-        Circuit circuit = review.tree().circuit();
         Optional<Current> sum = review.drops().current(end);
         List<Step> steps = new ArrayList<>();
         for (Load load : review.tree().loads()) {
             if (review.tree().reaches(load.id()) && review.tree().way(load.id()).contains(end)) {
-                steps.addAll(named(
-                        code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
-                                .steps(),
-                        load.id()));
+                steps.addAll(named(review.drawn(load).steps(), load.id()));
             }
         }
         return sum.map(current -> {
@@ -142,12 +141,7 @@ final class WiringLedger {
     private Optional<List<Step>> drop(CircuitReview review, PowerCable cable, WireEndId end) {
         Optional<Current> current = review.drops().current(end);
         return current.flatMap(amps -> cable.conductor()
-                .map(size -> code.drop(
-                                amps,
-                                cable.route().length(),
-                                review.tree().circuit().liveWires(),
-                                code.conductor(size))
-                        .steps()));
+                .map(size -> review.drop(cable, amps, code.conductor(size)).steps()));
     }
 
     private Optional<List<Step>> ofValves(ValveCable cable, String figure) {
@@ -163,22 +157,49 @@ final class WiringLedger {
     }
 
     private Optional<List<Step>> ofLoad(Load load, String figure) {
+        if (load instanceof Transformer transformer && figure.equals("load")) {
+            return Optional.of(figures.transformers().load(transformer));
+        }
         if (load.circuit().isEmpty()) {
             return Optional.empty();
         }
         CircuitReview review = figures.circuit(load.circuit().get());
-        Circuit circuit = review.tree().circuit();
         return switch (figure) {
-            case "current" ->
-                Optional.of(code.loadCurrent(load.power(), circuit.voltage(), circuit.liveWires())
-                        .steps());
+            case "current" -> Optional.of(review.drawn(load).steps());
             case "drop" -> dropAt(review, load.id());
+            case "voltage" -> voltageAt(review, load);
             default -> Optional.empty();
         };
     }
 
     /** The drop in each cable on the way, their sum, and its share of the voltage. */
     private Optional<List<Step>> dropAt(CircuitReview review, LoadId load) {
+        return lostOn(review, load).map(steps -> {
+            Voltage lost = (Voltage) steps.get(steps.size() - 1).value();
+            steps.add(Steps.step(
+                    "share of the voltage of the circuit",
+                    "U / U₀",
+                    review.share(lost),
+                    Steps.OHM,
+                    input("U", lost),
+                    input("U₀", review.circuit().voltage())));
+            return steps;
+        });
+    }
+
+    /** The drop in each cable on the way, their sum, and what is left of the voltage of the circuit. */
+    private Optional<List<Step>> voltageAt(CircuitReview review, Load load) {
+        return lostOn(review, load.id()).map(steps -> {
+            Voltage lost = (Voltage) steps.get(steps.size() - 1).value();
+            Voltage start = review.circuit().voltage();
+            Voltage left = start.minus(lost);
+            steps.add(Steps.step(
+                    "voltage that it gets", "U₀ − U", left, Steps.OHM, input("U₀", start), input("U", lost)));
+            return steps;
+        });
+    }
+
+    private Optional<List<Step>> lostOn(CircuitReview review, LoadId load) {
         Optional<Voltage> lost = review.drops().lost(load);
         if (lost.isEmpty()) {
             return Optional.empty();
@@ -190,16 +211,7 @@ final class WiringLedger {
                     .flatMap(cable -> drop(review, cable, end).map(some -> named(some, cable.id())))
                     .ifPresent(steps::addAll);
         }
-        Voltage voltage = review.tree().circuit().voltage();
-        Ratio share = review.share(lost.get());
         steps.add(new Step("voltage lost on the whole way", "Σ U", List.of(), lost.get(), SUM));
-        steps.add(Steps.step(
-                "share of the voltage of the circuit",
-                "U / U₀",
-                share,
-                Steps.OHM,
-                input("U", lost.get()),
-                input("U₀", voltage)));
         return Optional.of(steps);
     }
 

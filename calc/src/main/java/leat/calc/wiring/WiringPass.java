@@ -90,7 +90,7 @@ final class WiringPass {
         SortedSet<WireEndId> wanted = new TreeSet<>();
         routes.wanted().forEach(end -> wanted.add(end.id()));
         RouteSearch.Found found = search.join(routes.root(), routes.reached(), wanted);
-        note(found, search, wanted, "the panel");
+        note(found, search, wanted, circuit.isLowVoltage() ? "the transformer" : "the panel");
         List<Wire> wires = routes.join(search, found);
         SortedMap<Wire, Ahead> laid = new PhaseChoice(power).laidNow(wires);
         wires.forEach(wire -> draft.lay(wire, circuit, laid.getOrDefault(wire, Ahead.NOTHING)));
@@ -141,11 +141,13 @@ final class WiringPass {
         }
     }
 
-    /** Given conduits that are there in time, that hold no valve wires, and that were not found too full. */
+    /** Given conduits that are there in time, that hold wires of its kind only, and that were not found too full. */
     private List<Conduit> conduitsFor(Circuit circuit) {
         return given.conduits().stream()
                 .filter(one -> one.phase() == Phase.NOW || circuit.phase() == Phase.LATER)
-                .filter(one -> cables(one).stream().noneMatch(ValveCable.class::isInstance))
+                .filter(one -> one.occupied().isEmpty() || !circuit.isLowVoltage())
+                .filter(one ->
+                        cables(one).stream().allMatch(cable -> WireKind.of(power, cable) == WireKind.of(circuit)))
                 .filter(one -> hasRoom(one, circuit.id()))
                 .toList();
     }

@@ -48,6 +48,7 @@ final class WiringPlan {
     private final ElectricalCode code;
     private final GivenWiring given;
     private final Buildings buildings;
+    private final CircuitRules rules;
     private final CircuitChoice choice;
     private final PowerSystem chosen;
 
@@ -60,7 +61,8 @@ final class WiringPlan {
         code = ElectricalCode.of(site);
         given = new GivenWiring(yard);
         buildings = new Buildings(yard.terrain());
-        choice = new CircuitChoice(yard.power(), given, new CircuitRules(code, parameters), parameters.method());
+        rules = new CircuitRules(code, parameters);
+        choice = new CircuitChoice(yard.power(), given, rules, parameters.method());
         choice.choose();
         chosen = yard.power()
                 .with(choice.circuits(), choice.loads(), given.conduits(), given.powerCables(), given.valveCables());
@@ -103,8 +105,15 @@ final class WiringPlan {
         led.cables().filter(one -> isFree(one, draft)).forEach(one -> cables.add(one.id()));
         SortedSet<ConduitId> conduits = new TreeSet<>();
         led.conduits().stream().filter(one -> isFree(one, draft)).forEach(one -> conduits.add(one.id()));
-        var sizes = new WireSizes(site, led, cables, conduits);
+        var sizes = new WireSizes(site, led, cables, conduits, freeCircuits(led), rules);
         return new Turn(draft, pass, sizes, sizes.choose());
+    }
+
+    private SortedSet<CircuitId> freeCircuits(PowerSystem led) {
+        SortedSet<CircuitId> free = new TreeSet<>();
+        led.circuits().forEach(one -> free.add(one.id()));
+        given.circuits().forEach(one -> free.remove(one.id()));
+        return free;
     }
 
     private static boolean isFree(Optional<String> size, boolean made, boolean free) {
@@ -181,9 +190,7 @@ final class WiringPlan {
 
     private Yard changed(Turn turn, List<TrenchSegment> trenches) {
         PowerSystem wired = turn.wired();
-        SortedSet<CircuitId> circuits = new TreeSet<>();
-        wired.circuits().forEach(one -> circuits.add(one.id()));
-        given.circuits().forEach(one -> circuits.remove(one.id()));
+        SortedSet<CircuitId> circuits = freeCircuits(wired);
         SortedSet<SegmentId> dug = new TreeSet<>();
         trenches.forEach(one -> dug.add(one.id()));
         given.trenches().forEach(one -> dug.remove(one.id()));

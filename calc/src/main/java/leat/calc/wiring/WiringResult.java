@@ -10,10 +10,11 @@ import leat.model.id.CircuitId;
 import leat.model.id.ConduitId;
 import leat.model.id.LaidId;
 import leat.model.id.LoadId;
+import leat.model.id.TransformerId;
 import leat.model.quantity.Length;
 
 /**
- * Figures of all circuits, cables, loads and conduits, and what is wrong with them. Lists are sorted by id.
+ * Figures of all circuits, cables, loads, conduits and transformers, and what is wrong with them. Lists are sorted by id.
  *
  * @param covers least cover of all conduits and bare cables that lie in trenches, the most that any of their trenches asks
  */
@@ -23,6 +24,7 @@ public record WiringResult(
         List<CableFigures> cables,
         List<LoadFigures> loads,
         List<ConduitFigures> conduits,
+        List<TransformerFigures> transformers,
         SortedMap<LaidId, Length> covers,
         List<Finding> findings) {
 
@@ -31,6 +33,7 @@ public record WiringResult(
         cables = List.copyOf(cables);
         loads = List.copyOf(loads);
         conduits = List.copyOf(conduits);
+        transformers = List.copyOf(transformers);
         covers = java.util.Collections.unmodifiableSortedMap(new java.util.TreeMap<>(covers));
         findings = List.copyOf(findings);
     }
@@ -45,6 +48,10 @@ public record WiringResult(
 
     public Optional<LoadFigures> load(LoadId id) {
         return loads.stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    public Optional<TransformerFigures> transformer(TransformerId id) {
+        return transformers.stream().filter(one -> one.id().equals(id)).findFirst();
     }
 
     public Optional<ConduitFigures> conduit(ConduitId id) {

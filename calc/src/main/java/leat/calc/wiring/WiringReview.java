@@ -22,7 +22,7 @@ public final class WiringReview {
     /**
      * How a figure came about; the last line equals the figure of the result to the last bit.
      *
-     * @param figure {@code current}, {@code drop}, {@code ampacity} or {@code fill}
+     * @param figure {@code current}, {@code drop}, {@code voltage}, {@code load}, {@code ampacity} or {@code fill}
      * @throws InvalidValueException if the thing has no such figure, or it is not known yet
      */
     public static Ledger why(Site site, WiringReviewParameters parameters, Id id, String figure) {

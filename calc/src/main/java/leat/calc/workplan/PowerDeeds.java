@@ -49,7 +49,7 @@ final class PowerDeeds {
     /** A spare conduit may carry power one day, so it is looked at as well. */
     private boolean carriesPower(Conduit conduit) {
         List<Cable> cables = power.cablesIn(conduit.id());
-        return cables.isEmpty() || cables.stream().anyMatch(PowerCable.class::isInstance);
+        return cables.isEmpty() || cables.stream().anyMatch(power::isFromPanel);
     }
 
     private Deed lay(LaidId id, boolean isPower) {
@@ -64,7 +64,7 @@ final class PowerDeeds {
     }
 
     private void addCable(Cable cable) {
-        boolean isPower = cable instanceof PowerCable;
+        boolean isPower = power.isFromPanel(cable);
         if (cable.conduits().isEmpty()) {
             lay(cable.id(), isPower);
             return;
@@ -84,7 +84,9 @@ final class PowerDeeds {
         if (loads.isEmpty()) {
             return;
         }
-        graph.add(WorkKind.PERMIT, "", circuit.id());
+        if (!circuit.isLowVoltage()) {
+            graph.add(WorkKind.PERMIT, "", circuit.id());
+        }
         Deed connect = graph.add(WorkKind.CONNECT_POWER, circuit.id().name(), circuit.id());
         loads.forEach(load -> graph.add(WorkKind.CONNECT_POWER, circuit.id().name(), List.of(circuit.id(), load.id())));
         for (PowerCable cable : power.cablesOf(circuit.id())) {

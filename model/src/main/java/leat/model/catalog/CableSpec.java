@@ -8,7 +8,6 @@ import leat.model.quantity.Area;
 /**
  * A sheathed cable for laying in the ground.
  *
- * @param control   whether it is for control of low voltage; else for power, with a grounding conductor beside its strands
  * @param conductor size of its strands
  * @param strands   insulated conductors, without the grounding conductor
  * @param fill      area that counts in a conduit: of a circle around it
@@ -17,7 +16,7 @@ public record CableSpec(
         String key,
         String title,
         CodeFamily family,
-        boolean control,
+        CableUse use,
         String conductor,
         int strands,
         Area fill,
@@ -27,6 +26,7 @@ public record CableSpec(
         Require.name("cable", "key", key);
         Require.present("cable " + key, "title", title);
         Require.present("cable " + key, "family", family);
+        Require.present("cable " + key, "use", use);
         Require.name("cable " + key, "conductor", conductor);
         Require.atLeast("cable " + key, "strands", strands, 1);
         Require.moreThan("cable " + key, "fill", fill, Area.ZERO);

@@ -112,7 +112,7 @@ public record ElectricalTables(
     /** The cable for power with those live conductors, or empty: not every combination is made. */
     public Optional<CableSpec> powerCable(CodeFamily family, String conductor, int liveWires) {
         return cables.stream()
-                .filter(one -> !one.control()
+                .filter(one -> one.use() == CableUse.POWER
                         && one.family() == family
                         && one.conductor().equals(conductor)
                         && one.strands() == liveWires)
@@ -122,11 +122,20 @@ public record ElectricalTables(
     /** The cable for control with the fewest strands that are enough, or empty. */
     public Optional<CableSpec> controlCable(CodeFamily family, String conductor, int strands) {
         return cables.stream()
-                .filter(one -> one.control()
+                .filter(one -> one.use() == CableUse.CONTROL
                         && one.family() == family
                         && one.conductor().equals(conductor)
                         && one.strands() >= strands)
                 .min(Comparator.comparingInt(CableSpec::strands));
+    }
+
+    /** The cable for lamps of low voltage with two strands of that size, or empty. */
+    public Optional<CableSpec> lampCable(CodeFamily family, String conductor) {
+        return cables.stream()
+                .filter(one -> one.use() == CableUse.LAMPS
+                        && one.family() == family
+                        && one.conductor().equals(conductor))
+                .findFirst();
     }
 
     public BoxSpec box(String key) {

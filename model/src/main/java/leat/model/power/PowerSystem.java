@@ -128,6 +128,12 @@ public record PowerSystem(
         return cables().filter(cable -> cable.id().equals(id)).findFirst();
     }
 
+    /** Whether conductors of a panel lie in it; else valve wires, or wires to lamps of low voltage. */
+    public boolean isFromPanel(Cable cable) {
+        return cable instanceof PowerCable one
+                && circuit(one.circuit()).filter(Circuit::isLowVoltage).isEmpty();
+    }
+
     /** What passes through that conduit, sorted: power cables first. */
     public List<Cable> cablesIn(ConduitId conduit) {
         return cables().filter(cable -> cable.conduits().contains(conduit)).toList();

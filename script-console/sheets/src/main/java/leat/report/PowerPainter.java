@@ -16,6 +16,7 @@ import leat.model.power.Outlet;
 import leat.model.power.Panel;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
+import leat.model.power.Transformer;
 import leat.model.site.Phase;
 import leat.model.water.Manifold;
 
@@ -99,7 +100,10 @@ final class PowerPainter {
 
     private String title(Load load, PhaseStyle phase) {
         return load.id() + ": " + load.id().kind() + ", " + board.show(load.power())
-                + load.circuit().map(one -> ", circuit " + one).orElse(", on no circuit yet") + phase.words()
+                + (load.isWired()
+                        ? load.circuit().map(one -> ", circuit " + one).orElse(", on no circuit yet")
+                        : ", plugged in")
+                + phase.words()
                 + board.computed(load.id());
     }
 
@@ -114,7 +118,9 @@ final class PowerPainter {
     private static int order(Load load) {
         return load instanceof Outlet outlet
                 ? outlet.groundFault() ? 1 : 0
-                : load instanceof Luminaire ? 2 : load instanceof StructureFeed ? 3 : 4;
+                : load instanceof Luminaire
+                        ? 2
+                        : load instanceof StructureFeed ? 3 : load instanceof Controller ? 4 : 5;
     }
 
     private static String legend(Load load) {
@@ -123,6 +129,9 @@ final class PowerPainter {
         }
         if (load instanceof Luminaire) {
             return "luminaire";
+        }
+        if (load instanceof Transformer) {
+            return "transformer for low voltage";
         }
         return load instanceof StructureFeed ? "feed of a structure" : "controller of the zone valves";
     }
@@ -136,6 +145,8 @@ final class PowerPainter {
             PowerSymbols.feed(canvas, x, y, phase, WireStyle.POWER.colour());
         } else if (load instanceof Controller) {
             PowerSymbols.controller(canvas, x, y, phase);
+        } else if (load instanceof Transformer) {
+            PowerSymbols.transformer(canvas, x, y, phase);
         } else {
             throw new AssertionError(load);
         }

@@ -16,18 +16,21 @@ import leat.model.power.Cable;
 import leat.model.power.Circuit;
 import leat.model.power.Conduit;
 import leat.model.power.Controller;
+import leat.model.power.LampSupply;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
 import leat.model.power.Outlet;
 import leat.model.power.Panel;
 import leat.model.power.PowerCable;
 import leat.model.power.PowerSystem;
+import leat.model.power.Transformer;
 import leat.model.power.ValveCable;
 import leat.model.power.WiringMethod;
 import leat.model.quantity.Dimension;
 import leat.model.quantity.Power;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
+import leat.model.quantity.Voltage;
 
 /** The schedules of power and control: panels, circuits, what they feed, cables, conduits. */
 final class PowerSchedules {
@@ -151,7 +154,7 @@ final class PowerSchedules {
                 .forEach(load -> rows.add(List.of(
                         text(load.id()),
                         Cell.text(load.id().kind()),
-                        Cell.text(load.circuit().map(Id::name).orElse("none yet")),
+                        Cell.text(load.circuit().map(Id::name).orElse(load.isWired() ? "none yet" : "plugged in")),
                         Cell.figure(load.power(), units),
                         figure(load.id(), ReportFigures.DROP),
                         Cell.text(about(load)),
@@ -167,13 +170,24 @@ final class PowerSchedules {
             return outlet.groundFault() ? "protects itself against leaking current" : "";
         }
         if (load instanceof Luminaire light) {
-            return light.lightSwitch().map(one -> "switched by " + one).orElse("");
+            return light.lightSwitch().map(one -> "switched by " + one).orElse("")
+                    + light.lamp().map(PowerSchedules::lamp).orElse("");
+        }
+        if (load instanceof Transformer transformer) {
+            String taps = String.join(
+                    ", ", transformer.taps().stream().map(Voltage::toString).toList());
+            return "taps " + taps
+                    + transformer.plug().map(one -> ", in outlet " + one).orElse("");
         }
         if (load instanceof Controller controller) {
             return controller.stations() + " stations"
                     + controller.inside().map(one -> ", in " + one).orElse("");
         }
         return "";
+    }
+
+    private static String lamp(LampSupply lamp) {
+        return "works from " + lamp.least() + " to " + lamp.most();
     }
 
     private static String ahead(Ahead ahead) {
@@ -236,7 +250,8 @@ final class PowerSchedules {
         }
         Optional<Circuit> circuit =
                 cable instanceof PowerCable wires ? power.circuit(wires.circuit()) : Optional.empty();
-        return circuit.map(one -> one.liveWires() + " and ground").orElse("");
+        return circuit.map(one -> one.isLowVoltage() ? "2" : one.liveWires() + " and ground")
+                .orElse("");
     }
 
     Table conduits() {

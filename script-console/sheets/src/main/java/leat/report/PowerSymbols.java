@@ -69,6 +69,12 @@ final class PowerSymbols {
         canvas.shape(PenPath.polyline(x, y - 1.3, x, y, x + 0.9, y + 0.5), stroke(phase));
     }
 
+    /** Two rings that overlap, as IEC 60617 draws a transformer. */
+    static void transformer(Canvas canvas, double x, double y, PhaseStyle phase) {
+        canvas.shape(PenPath.circle(x - 0.7, y, 1.3), phase.symbol(WIDTH, Palette.WHITE));
+        canvas.shape(PenPath.circle(x + 0.7, y, 1.3), stroke(phase));
+    }
+
     /** Two strokes across the end of what is laid ahead, and a tag. */
     static void earlyEnd(Canvas canvas, double x, double y) {
         Style line = Style.line(LineWidth.W050, Palette.BLACK);

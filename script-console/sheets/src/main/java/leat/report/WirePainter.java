@@ -93,7 +93,7 @@ final class WirePainter {
 
     private void conduit(Conduit conduit) {
         List<Cable> held = power.cablesIn(conduit.id());
-        WireStyle style = WireStyle.of(conduit, held);
+        WireStyle style = WireStyle.of(power, conduit, held);
         PhaseStyle phase = PhaseStyle.of(conduit.existing(), conduit.phase());
         double[] xy =
                 drawn.getOrDefault(key(conduit), board.sheet(conduit.route().points()));
@@ -145,7 +145,7 @@ final class WirePainter {
     }
 
     private void cable(Cable cable) {
-        WireStyle style = WireStyle.of(cable);
+        WireStyle style = WireStyle.of(power, cable);
         PhaseStyle phase = PhaseStyle.of(cable.existing(), cable.phase());
         int number = 0;
         for (double[] way : ways(cable)) {
@@ -158,13 +158,21 @@ final class WirePainter {
             board.legend()
                     .add(
                             "51-" + style.ordinal(),
-                            style == WireStyle.POWER ? "power cable in no conduit" : "valve wires in no conduit",
+                            bare(style),
                             (c, box) -> cable(c, across(box), style, PhaseStyle.NOW, box.width()));
             if (number == 0 && cable.conduits().isEmpty()) {
                 label(LAYER_CABLES, "cable " + cable.id(), List.of(cableWords(cable)), xy, style);
             }
             number++;
         }
+    }
+
+    private static String bare(WireStyle style) {
+        return switch (style) {
+            case POWER -> "power cable in no conduit";
+            case LAMPS -> "low-voltage cable in no conduit";
+            case CONTROL, SPARE -> "valve wires in no conduit";
+        };
     }
 
     private static String cableWords(Cable cable) {

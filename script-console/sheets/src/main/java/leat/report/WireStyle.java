@@ -1,15 +1,18 @@
 package leat.report;
 
+import java.util.Comparator;
 import java.util.List;
 import leat.draw.Colour;
 import leat.draw.Palette;
 import leat.model.power.Cable;
 import leat.model.power.Conduit;
-import leat.model.power.PowerCable;
+import leat.model.power.PowerSystem;
+import leat.model.power.ValveCable;
 
-/** How power, control and empty conduits look: each has a colour and a letter. */
+/** How power, low voltage, control and empty conduits look: each has a colour and a letter. */
 enum WireStyle {
     POWER("power", "P", Palette.VERMILION),
+    LAMPS("low voltage", "L", Palette.GREEN),
     CONTROL("valve wires", "V", Palette.BLACK),
     SPARE("spare", "S", Palette.BLUE);
 
@@ -23,16 +26,19 @@ enum WireStyle {
         this.colour = colour;
     }
 
-    static WireStyle of(Cable cable) {
-        return cable instanceof PowerCable ? POWER : CONTROL;
+    static WireStyle of(PowerSystem power, Cable cable) {
+        if (cable instanceof ValveCable) {
+            return CONTROL;
+        }
+        return power.isFromPanel(cable) ? POWER : LAMPS;
     }
 
     /** By what passes through it; wires that lie in it already count as power, for nobody may take them for less. */
-    static WireStyle of(Conduit conduit, List<Cable> held) {
-        if (held.isEmpty()) {
-            return conduit.occupied().isEmpty() ? SPARE : POWER;
-        }
-        return held.stream().anyMatch(PowerCable.class::isInstance) ? POWER : CONTROL;
+    static WireStyle of(PowerSystem power, Conduit conduit, List<Cable> held) {
+        return held.stream()
+                .map(one -> of(power, one))
+                .min(Comparator.naturalOrder())
+                .orElse(conduit.occupied().isEmpty() ? SPARE : POWER);
     }
 
     String label() {
