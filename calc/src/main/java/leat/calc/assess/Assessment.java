@@ -107,8 +107,8 @@ public record Assessment(
      *
      * @param figure {@code pressure} or {@code flow} of a head, {@code pressure} of a bib, {@code minutes July} or
      *     {@code minutes peak} of a zone, {@code length}, {@code width}, {@code volume}, {@code loose}, {@code bedding} or
-     *     {@code backfill} of a trench; {@code current}, {@code drop}, {@code ampacity} or {@code fill} of a circuit, a cable,
-     *     a load or a conduit
+     *     {@code backfill} of a trench; {@code current}, {@code drop}, {@code voltage}, {@code ampacity} or {@code fill} of a
+     *     circuit, a cable, a load or a conduit, {@code load} of a transformer
      * @throws InvalidValueException if the thing has no such figure
      */
     public Ledger why(Id id, String figure) {
