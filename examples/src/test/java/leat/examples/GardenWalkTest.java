@@ -50,7 +50,8 @@ class GardenWalkTest {
         assertEquals(
                 last.voltage().orElseThrow(),
                 walk.assessment().why("pond 2", "voltage").value());
-        TransformerFigures garden = wiring().transformer(new TransformerId("garden")).orElseThrow();
+        TransformerFigures garden =
+                wiring().transformer(new TransformerId("garden")).orElseThrow();
         assertEquals(garden.loaded(), walk.assessment().why("garden", "load").value());
     }
 

@@ -19,8 +19,8 @@ import leat.model.power.LightSwitch;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
 import leat.model.power.PowerCable;
-import leat.model.power.PowerSystem;
 import leat.model.power.PowerSupply;
+import leat.model.power.PowerSystem;
 
 /** Leads the wires of one circuit from its panel or transformer to all that it feeds, lights through their switch. */
 final class CircuitRoutes {

@@ -15,8 +15,8 @@ import leat.model.id.WireEndId;
 import leat.model.power.Circuit;
 import leat.model.power.Load;
 import leat.model.power.PowerCable;
-import leat.model.power.PowerSystem;
 import leat.model.power.PowerSupply;
+import leat.model.power.PowerSystem;
 
 /**
  * How the cables of a circuit branch out from its panel or transformer. A thing within reach of one that is wired, with no cable of its

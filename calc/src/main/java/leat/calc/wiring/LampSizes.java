@@ -82,7 +82,8 @@ final class LampSizes {
         for (Load load : tree.loads()) {
             Optional<LampSupply> lamp = load instanceof Luminaire light ? light.lamp() : Optional.empty();
             Optional<Voltage> least = all.lost(load.id()).map(circuit.voltage()::minus);
-            Optional<Voltage> most = (load.phase() == Phase.NOW ? now : all).lost(load.id()).map(circuit.voltage()::minus);
+            Optional<Voltage> most =
+                    (load.phase() == Phase.NOW ? now : all).lost(load.id()).map(circuit.voltage()::minus);
             boolean tooLittle = lamp.isPresent()
                     && least.filter(one -> one.compareTo(lamp.get().least()) < 0)
                             .isPresent();

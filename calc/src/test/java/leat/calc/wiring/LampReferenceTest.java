@@ -29,8 +29,10 @@ class LampReferenceTest {
     @ParameterizedTest
     @CsvSource({"12, 7500", "10, 11920", "8, 18960"})
     void cableConstantsOfTheTrade(String size, double constant) {
-        double ohmPerFoot =
-                NFPA.lampLoopResistance(NFPA.conductor(size), Length.feet(1)).value().si() / WARMER;
+        double ohmPerFoot = NFPA.lampLoopResistance(NFPA.conductor(size), Length.feet(1))
+                        .value()
+                        .si()
+                / WARMER;
         // the constants go with solid copper, the table with seven strands, which are 1.02 times as long
         assertEquals(constant, 2 * 12 / ohmPerFoot, 0.03 * constant);
     }

@@ -18,10 +18,10 @@ import static leat.model.plan.Parts.feet;
 import static leat.model.plan.Parts.luminaires;
 import static leat.model.plan.Parts.manifold;
 import static leat.model.plan.Parts.polyline;
+import static leat.model.plan.Parts.pond;
 import static leat.model.plan.Parts.transformer;
 import static leat.model.plan.Parts.valveWires;
 import static leat.model.plan.Parts.volts;
-import static leat.model.plan.Parts.pond;
 import static leat.model.plan.Parts.watts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -58,10 +58,13 @@ class LampTest {
     @EnumSource
     void lampsAreWiredBehindTheirTransformer(CodeFamily family) {
         Site site = wired(family, transformer150(), lamps(8, 5));
-        Circuit circuit = site.yard().power().circuit(new CircuitId("walk lamps")).orElseThrow();
+        Circuit circuit =
+                site.yard().power().circuit(new CircuitId("walk lamps")).orElseThrow();
         assertEquals(WALK, circuit.supply());
         assertEquals(8, site.yard().power().cablesOf(circuit.id()).size());
-        assertEquals(Optional.empty(), site.yard().power().transformer(WALK).orElseThrow().circuit());
+        assertEquals(
+                Optional.empty(),
+                site.yard().power().transformer(WALK).orElseThrow().circuit());
         assertEquals(List.of(), bad(site));
     }
 
@@ -84,11 +87,20 @@ class LampTest {
     }
 
     private static Voltage tap(Site site) {
-        return site.yard().power().circuit(new CircuitId("walk lamps")).orElseThrow().voltage();
+        return site.yard()
+                .power()
+                .circuit(new CircuitId("walk lamps"))
+                .orElseThrow()
+                .voltage();
     }
 
     private static String conductor(Site site, String cable) {
-        return site.yard().power().cable(new CableId(cable)).orElseThrow().conductor().orElseThrow();
+        return site.yard()
+                .power()
+                .cable(new CableId(cable))
+                .orElseThrow()
+                .conductor()
+                .orElseThrow();
     }
 
     @ParameterizedTest
@@ -132,7 +144,8 @@ class LampTest {
         assertEquals(
                 Optional.of(new CircuitId("outlets")),
                 site.yard().power().transformer(WALK).orElseThrow().circuit());
-        assertTrue(site.yard().power().powerCables().stream().anyMatch(one -> one.to().equals(WALK)));
+        assertTrue(site.yard().power().powerCables().stream()
+                .anyMatch(one -> one.to().equals(WALK)));
     }
 
     @Test
@@ -150,7 +163,11 @@ class LampTest {
                         transformer150(),
                         lamps(2, 40),
                         circuit("run").from("walk").breaker(amps(10)),
-                        luminaires("far", at(180, 12)).draws(watts(40)).from("walk").on("run").works(volts(10.8), volts(15)),
+                        luminaires("far", at(180, 12))
+                                .draws(watts(40))
+                                .from("walk")
+                                .on("run")
+                                .works(volts(10.8), volts(15)),
                         cable("thin", polyline(at(19, 12), at(180, 12)))
                                 .circuit("run")
                                 .from("walk")
@@ -176,14 +193,22 @@ class LampTest {
                 review(wired(
                         transformer150(),
                         circuit("run").from("walk").voltage(volts(15)),
-                        luminaires("old", at(25, 12)).draws(watts(20)).from("walk").on("run").works(volts(10.8), volts(12)))),
+                        luminaires("old", at(25, 12))
+                                .draws(watts(20))
+                                .from("walk")
+                                .on("run")
+                                .works(volts(10.8), volts(12)))),
                 "power.lamp.most");
         assertEquals(new Voltage(12), found.limit());
     }
 
     @Test
     void lampsOfLaterDoNotSaveThoseOfNowFromTooMuch() {
-        Part now = luminaires("now", at(60, 12)).draws(watts(5)).from("walk").on("run").works(volts(9), volts(14));
+        Part now = luminaires("now", at(60, 12))
+                .draws(watts(5))
+                .from("walk")
+                .on("run")
+                .works(volts(9), volts(14));
         Part later = luminaires("later", at(64, 12))
                 .draws(watts(60))
                 .from("walk")
@@ -201,25 +226,38 @@ class LampTest {
                         .to("now 1")
                         .conductor("14")));
         assertTrue(voltage(result, "now 1").compareTo(new Voltage(14)) < 0);
-        assertEquals("luminaire now 1, voltage", finding(result, "power.lamp.most").subject().toString());
+        assertEquals(
+                "luminaire now 1, voltage",
+                finding(result, "power.lamp.most").subject().toString());
     }
 
     @Test
     void anOverloadedTransformerIsSaid() {
         assertEquals(
                 Severity.CAUTION,
-                finding(review(wired(transformer150(), lamps(3, 42))), "power.transformer.load").severity());
+                finding(review(wired(transformer150(), lamps(3, 42))), "power.transformer.load")
+                        .severity());
         assertEquals(
                 Severity.BREACH,
-                finding(review(wired(transformer150(), lamps(4, 42))), "power.transformer.rating").severity());
+                finding(review(wired(transformer150(), lamps(4, 42))), "power.transformer.rating")
+                        .severity());
     }
 
     @Test
     void anOutletIsReckonedWithForItsTransformers() {
         WiringResult result = review(wired(
-                transformer("walk").rating(watts(900)).taps(volts(12)).pluggedInto("porch").at(at(19, 30)), lamps(2, 5)));
-        assertEquals("outlet porch, power", finding(result, "power.transformer.outlet").subject().toString());
-        assertEquals("transformer walk, at", finding(result, "power.transformer.cord").subject().toString());
+                transformer("walk")
+                        .rating(watts(900))
+                        .taps(volts(12))
+                        .pluggedInto("porch")
+                        .at(at(19, 30)),
+                lamps(2, 5)));
+        assertEquals(
+                "outlet porch, power",
+                finding(result, "power.transformer.outlet").subject().toString());
+        assertEquals(
+                "transformer walk, at",
+                finding(result, "power.transformer.cord").subject().toString());
     }
 
     @Test
@@ -233,18 +271,34 @@ class LampTest {
                 .to("lamp 1")
                 .through("duct");
         Site valves = wired(
-                transformer150(), duct, run, lamp, wires,
+                transformer150(),
+                duct,
+                run,
+                lamp,
+                wires,
                 controller("clock").at(at(19, 12)),
                 manifold("box", at(60, 12)).valves("V1"),
                 valveWires("valves", polyline(at(19, 12), at(60, 12)))
-                        .from("clock").to("box").strands(2).through("duct"));
-        assertEquals("conduit duct", finding(review(valves), "power.mixed").subject().toString());
+                        .from("clock")
+                        .to("box")
+                        .strands(2)
+                        .through("duct"));
+        assertEquals(
+                "conduit duct", finding(review(valves), "power.mixed").subject().toString());
         Site mains = wired(
-                transformer150(), duct, run, lamp, wires,
+                transformer150(),
+                duct,
+                run,
+                lamp,
+                wires,
                 circuit("mains").from("house").breaker(amps(15)),
                 cable("mains", polyline(at(19, 12), at(60, 12)))
-                        .circuit("mains").from("porch").to("house").through("duct"));
-        assertEquals("conduit duct", finding(review(mains), "power.mixed").subject().toString());
+                        .circuit("mains")
+                        .from("porch")
+                        .to("house")
+                        .through("duct"));
+        assertEquals(
+                "conduit duct", finding(review(mains), "power.mixed").subject().toString());
     }
 
     @Test
@@ -252,16 +306,28 @@ class LampTest {
         Site site = wired(
                 transformer150(),
                 lamps(1, 5),
-                conduit("old duct", polyline(at(19, 12), at(34, 12))).existing().size("3/4").occupied("12", 3));
+                conduit("old duct", polyline(at(19, 12), at(34, 12)))
+                        .existing()
+                        .size("3/4")
+                        .occupied("12", 3));
         assertEquals(
-                List.of(), site.yard().power().cable(new CableId("walk to lamp 1")).orElseThrow().conduits());
+                List.of(),
+                site.yard()
+                        .power()
+                        .cable(new CableId("walk to lamp 1"))
+                        .orElseThrow()
+                        .conduits());
         Site free = wired(
                 transformer150(),
                 lamps(1, 5),
                 conduit("old duct", polyline(at(19, 12), at(34, 12))).existing().size("3/4"));
         assertEquals(
                 List.of(new ConduitId("old duct")),
-                free.yard().power().cable(new CableId("walk to lamp 1")).orElseThrow().conduits());
+                free.yard()
+                        .power()
+                        .cable(new CableId("walk to lamp 1"))
+                        .orElseThrow()
+                        .conduits());
     }
 
     @Test
@@ -273,7 +339,9 @@ class LampTest {
                 luminaires("lamp", at(52, 12)).draws(watts(5)).from("walk").on("run")));
         assertEquals(feet(10), finding(result, "power.lamp.water").limit());
         assertEquals(new Voltage(36), finding(result, "power.lamp.voltage").measured());
-        assertEquals("circuit run, breaker", finding(result, "power.lamp.current").subject().toString());
+        assertEquals(
+                "circuit run, breaker",
+                finding(result, "power.lamp.current").subject().toString());
     }
 
     @Test
@@ -294,11 +362,19 @@ class LampTest {
         Site site = wired(transformer150(), lamps(2, 5).wiresNow());
         assertEquals(
                 Phase.NOW,
-                site.yard().power().cable(new CableId("lamp 1 to lamp 2")).orElseThrow().phase());
+                site.yard()
+                        .power()
+                        .cable(new CableId("lamp 1 to lamp 2"))
+                        .orElseThrow()
+                        .phase());
         Site later = wired(transformer150(), lamps(2, 5).phase(Phase.LATER));
         assertEquals(
                 Phase.LATER,
-                later.yard().power().cable(new CableId("lamp 1 to lamp 2")).orElseThrow().phase());
+                later.yard()
+                        .power()
+                        .cable(new CableId("lamp 1 to lamp 2"))
+                        .orElseThrow()
+                        .phase());
         assertFalse(bad(later).contains("power.cable"));
     }
 }
