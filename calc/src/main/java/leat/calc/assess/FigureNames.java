@@ -27,7 +27,7 @@ final class FigureNames {
     /** What stands for other words at the end of a name. */
     private static final Pattern CAPITALS = Pattern.compile("\\[?[A-Z]+\\]?$");
 
-    private static final List<String> OF_LOADS = List.of("current", "drop");
+    private static final List<String> OF_LOADS = List.of("current", "drop", "voltage");
 
     private static final Map<String, List<String>> ALL = all();
 
@@ -62,6 +62,7 @@ final class FigureNames {
         all.put("luminaire", OF_LOADS);
         all.put("structure feed", OF_LOADS);
         all.put("controller", OF_LOADS);
+        all.put("transformer", List.of("current", "drop", "voltage", "load"));
         all.put("circuit", List.of("load", "current", "reckoned", "drop", "ampacity"));
         all.put("cable", List.of("current", "drop", "ampacity", "conductor"));
         all.put("conduit", List.of("fill", "most fill", "bends"));

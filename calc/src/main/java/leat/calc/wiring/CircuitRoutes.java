@@ -19,8 +19,8 @@ import leat.model.power.LightSwitch;
 import leat.model.power.Load;
 import leat.model.power.Luminaire;
 import leat.model.power.PowerCable;
+import leat.model.power.PowerSupply;
 import leat.model.power.PowerSystem;
-import leat.model.power.Supply;
 
 /** Leads the wires of one circuit from its panel or transformer to all that it feeds, lights through their switch. */
 final class CircuitRoutes {
@@ -28,7 +28,7 @@ final class CircuitRoutes {
     private final PowerSystem power;
     private final List<PowerCable> givenCables;
     private final Circuit circuit;
-    private final Supply supply;
+    private final PowerSupply supply;
     private final SortedMap<WireEndId, WireEnd> ends = new TreeMap<>();
     private final SortedMap<LuminaireId, SwitchId> switches = new TreeMap<>();
 

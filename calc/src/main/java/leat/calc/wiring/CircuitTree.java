@@ -15,8 +15,8 @@ import leat.model.id.WireEndId;
 import leat.model.power.Circuit;
 import leat.model.power.Load;
 import leat.model.power.PowerCable;
+import leat.model.power.PowerSupply;
 import leat.model.power.PowerSystem;
-import leat.model.power.Supply;
 
 /**
  * How the cables of a circuit branch out from its panel or transformer. A thing within reach of one that is wired, with no cable of its
@@ -38,7 +38,7 @@ final class CircuitTree {
         this.circuit = circuit;
         loads = power.loadsOf(circuit.id());
         List<PowerCable> cables = power.cablesOf(circuit.id());
-        Supply supply = power.supplyOf(circuit);
+        PowerSupply supply = power.supplyOf(circuit);
         places.put(supply.id(), supply.at());
         power.switches().forEach(one -> places.put(one.id(), one.at()));
         power.panels().forEach(one -> places.putIfAbsent(one.id(), one.at()));

@@ -4,7 +4,7 @@ import java.util.Optional;
 import leat.model.id.CircuitId;
 import leat.model.power.Circuit;
 import leat.model.power.Panel;
-import leat.model.power.Supply;
+import leat.model.power.PowerSupply;
 import leat.model.power.Transformer;
 import leat.model.power.WiringMethod;
 import leat.model.quantity.Current;
@@ -71,7 +71,7 @@ public final class CircuitPart extends Part {
         }
     }
 
-    private Optional<Circuit> made(Supply supply, YardDraft draft) {
+    private Optional<Circuit> made(PowerSupply supply, YardDraft draft) {
         if (supply instanceof Transformer transformer) {
             Voltage tap = fields.get("voltage", transformer.taps().get(0), Voltage.class);
             Current most = tap.si() > 0 ? transformer.mostCurrent(tap) : Current.ZERO;
@@ -85,7 +85,7 @@ public final class CircuitPart extends Part {
         return Optional.of(made(supply, fields.get("breaker", Current.class), voltage, WiringMethod.IN_CONDUIT));
     }
 
-    private Circuit made(Supply supply, Current breaker, Voltage voltage, WiringMethod usual) {
+    private Circuit made(PowerSupply supply, Current breaker, Voltage voltage, WiringMethod usual) {
         return new Circuit(
                 new CircuitId(name),
                 supply.id(),

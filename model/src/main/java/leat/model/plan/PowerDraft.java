@@ -28,9 +28,9 @@ import leat.model.power.Luminaire;
 import leat.model.power.Outlet;
 import leat.model.power.Panel;
 import leat.model.power.PowerCable;
+import leat.model.power.PowerSupply;
 import leat.model.power.PowerSystem;
 import leat.model.power.StructureFeed;
-import leat.model.power.Supply;
 import leat.model.power.Transformer;
 import leat.model.power.ValveCable;
 import leat.model.site.Surface;
@@ -45,7 +45,7 @@ final class PowerDraft {
     private final PowerSystem before;
     private Optional<CodeFamily> code;
     private final List<Function<CodeFamily, Panel>> panels = new ArrayList<>();
-    private final List<Wanted<Function<Supply, Optional<Circuit>>>> circuits = new ArrayList<>();
+    private final List<Wanted<Function<PowerSupply, Optional<Circuit>>>> circuits = new ArrayList<>();
     private final List<LightSwitch> switches;
     private final List<Supplier<Load>> loads = new ArrayList<>();
     private final List<Supplier<Optional<Transformer>>> transformers = new ArrayList<>();
@@ -75,7 +75,7 @@ final class PowerDraft {
         panels.add(maker);
     }
 
-    void circuit(String thing, String supply, Function<Supply, Optional<Circuit>> maker) {
+    void circuit(String thing, String supply, Function<PowerSupply, Optional<Circuit>> maker) {
         circuits.add(new Wanted<>(thing, supply, supply, maker));
     }
 
@@ -195,10 +195,10 @@ final class PowerDraft {
     }
 
     private List<Circuit> circuits(List<Panel> allPanels, List<Transformer> allTransformers) {
-        SortedMap<String, Supply> byName = new TreeMap<>(NaturalOrder::compare);
+        SortedMap<String, PowerSupply> byName = new TreeMap<>(NaturalOrder::compare);
         allPanels.forEach(panel -> byName.put(panel.id().name(), panel));
         for (Transformer one : allTransformers) {
-            Supply other = byName.put(one.id().name(), one);
+            PowerSupply other = byName.put(one.id().name(), one);
             if (other instanceof Panel
                     && circuits.stream().anyMatch(it -> it.from.equals(one.id().name()))) {
                 yard.complain("name '" + one.id().name()
@@ -206,7 +206,7 @@ final class PowerDraft {
             }
         }
         List<Circuit> all = new ArrayList<>(before.circuits());
-        for (Wanted<Function<Supply, Optional<Circuit>>> wanted : circuits) {
+        for (Wanted<Function<PowerSupply, Optional<Circuit>>> wanted : circuits) {
             yard.refer(wanted.thing, "from", wanted.from, "panel", byName.keySet());
             Optional.ofNullable(byName.get(wanted.from)).flatMap(wanted.maker).ifPresent(all::add);
         }

@@ -27,7 +27,7 @@ public record Panel(
         Optional<SurfaceId> inside,
         boolean existing,
         Phase phase)
-        implements Supply {
+        implements PowerSupply {
 
     public Panel {
         Require.present("panel", "id", id);

@@ -91,8 +91,8 @@ public record PowerSystem(
     }
 
     /** What a circuit starts from. */
-    public Supply supplyOf(Circuit circuit) {
-        return Stream.<List<? extends Supply>>of(panels, transformers)
+    public PowerSupply supplyOf(Circuit circuit) {
+        return Stream.<List<? extends PowerSupply>>of(panels, transformers)
                 .flatMap(Collection::stream)
                 .filter(one -> one.id().equals(circuit.supply()))
                 .findFirst()

@@ -34,7 +34,7 @@ public record Transformer(
         Optional<CircuitId> circuit,
         Phase phase,
         Ahead ahead)
-        implements Load, Supply {
+        implements Load, PowerSupply {
 
     public Transformer {
         Require.present("transformer", "id", id);

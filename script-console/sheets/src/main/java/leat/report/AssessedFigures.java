@@ -7,6 +7,8 @@ import leat.calc.assess.Assessment;
 import leat.calc.hydraulics.HydraulicsResult;
 import leat.calc.wiring.WiringResult;
 import leat.model.id.Id;
+import leat.model.power.Circuit;
+import leat.model.power.PowerSystem;
 import leat.model.quantity.Quantity;
 
 /** Picks out of an assessment what the tables show. */
@@ -19,7 +21,7 @@ final class AssessedFigures {
     static ReportFigures of(Assessment assessment) {
         AssessedFigures figures = new AssessedFigures();
         figures.add(assessment);
-        figures.add(assessment.wiring());
+        figures.add(assessment.wiring(), assessment.yard().power());
         return new ReportFigures(figures.byId, assessment.findings());
     }
 
@@ -52,7 +54,7 @@ final class AssessedFigures {
                 }));
     }
 
-    private void add(WiringResult wiring) {
+    private void add(WiringResult wiring, PowerSystem power) {
         wiring.circuits().forEach(circuit -> {
             put(circuit.id(), ReportFigures.CURRENT, circuit.current());
             put(circuit.id(), ReportFigures.RECKONED, circuit.reckoned());
@@ -64,6 +66,12 @@ final class AssessedFigures {
                     .ifPresent(most -> put(circuit.id(), ReportFigures.DROP, most));
         });
         wiring.loads().forEach(load -> load.drop().ifPresent(one -> put(load.id(), ReportFigures.DROP, one)));
+        wiring.loads().stream()
+                .filter(load -> power.circuit(load.circuit())
+                        .filter(Circuit::isLowVoltage)
+                        .isPresent())
+                .forEach(load -> load.voltage().ifPresent(one -> put(load.id(), ReportFigures.VOLTAGE, one)));
+        wiring.transformers().forEach(one -> put(one.id(), ReportFigures.LOADED, one.loaded()));
         wiring.cables().forEach(cable -> {
             cable.current().ifPresent(one -> put(cable.id(), ReportFigures.CURRENT, one));
             cable.ampacity().ifPresent(one -> put(cable.id(), ReportFigures.AMPACITY, one));

@@ -28,6 +28,7 @@ import leat.model.quantity.Dimension;
 import leat.model.quantity.Power;
 import leat.model.quantity.Quantity;
 import leat.model.quantity.UnitSystem;
+import leat.model.quantity.Units;
 import leat.model.quantity.Voltage;
 
 /** The schedules of power and control: panels, circuits, what they feed, cables, conduits. */
@@ -168,18 +169,18 @@ final class PowerSchedules {
         return new Table(columns, rows);
     }
 
-    private static String about(Load load) {
+    private String about(Load load) {
         if (load instanceof Outlet outlet) {
             return outlet.groundFault() ? "protects itself against leaking current" : "";
         }
         if (load instanceof Luminaire light) {
             return light.lightSwitch().map(one -> "switched by " + one).orElse("")
-                    + light.lamp().map(PowerSchedules::lamp).orElse("");
+                    + light.lamp().map(lamp -> lamp(light, lamp)).orElse("");
         }
         if (load instanceof Transformer transformer) {
             String taps = String.join(
                     ", ", transformer.taps().stream().map(Voltage::toString).toList());
-            return "taps " + taps
+            return "taps " + taps + shown(load.id(), ReportFigures.LOADED, ", loaded ")
                     + transformer.plug().map(one -> ", in outlet " + one).orElse("");
         }
         if (load instanceof Controller controller) {
@@ -189,8 +190,14 @@ final class PowerSchedules {
         return "";
     }
 
-    private static String lamp(LampSupply lamp) {
-        return "works from " + lamp.least() + " to " + lamp.most();
+    private String lamp(Luminaire light, LampSupply lamp) {
+        return "works from " + lamp.least() + " to " + lamp.most()
+                + shown(light.id(), ReportFigures.VOLTAGE, ", gets ");
+    }
+
+    private String shown(Id id, String figure, String before) {
+        Quantity value = figures.of(id).get(figure);
+        return value == null ? "" : before + Units.show(value, units);
     }
 
     private static String ahead(Ahead ahead) {

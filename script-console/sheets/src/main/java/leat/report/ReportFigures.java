@@ -50,6 +50,12 @@ public record ReportFigures(SortedMap<Id, SortedMap<String, Quantity>> byId, Lis
     /** Of voltage along a cable. */
     public static final String LOST = "lost voltage";
 
+    /** Of a lamp behind a transformer: what it gets. */
+    public static final String VOLTAGE = "voltage";
+
+    /** Of a transformer: lamps and losses over its rating. */
+    public static final String LOADED = "loaded";
+
     /** The greatest share of a conduit's inside that its conductors may take. */
     public static final String MOST_FILL = "fill at most";
 

@@ -7,7 +7,7 @@ import leat.model.id.SurfaceId;
 import leat.model.site.Phase;
 
 /** What circuits start from. */
-public sealed interface Supply permits Panel, Transformer {
+public sealed interface PowerSupply permits Panel, Transformer {
 
     SupplyId id();
 
