@@ -48,7 +48,7 @@ final class ZoningBench implements Bench {
         private double costM;
 
         Ours(double[] flow, double[] xM, double[] yM) {
-            var limits = new ZoneProblem.Limits(CAPACITY_L_PER_H, MOST_HEADS, ZONE_COST_M);
+            var limits = new ZoneProblem.Limits(CAPACITY_L_PER_H, MOST_HEADS, ZONE_COST_M, 0);
             problem = ZoneProblem.straight(flow, new int[flow.length], xM, yM, 0, 0, limits);
         }
 

@@ -127,11 +127,10 @@ final class ExplainedFigures {
             same(dig.id(), "backfill", dig.backfill());
             dig.laid().stream()
                     .filter(one -> dig.laid().stream()
-                                    .filter(other ->
-                                            other.id().name().equals(one.id().name()))
-                                    .findFirst()
-                                    .orElseThrow()
-                            == one)
+                            .filter(other -> other.id().name().equals(one.id().name()))
+                            .findFirst()
+                            .orElseThrow()
+                            .equals(one))
                     .forEach(one -> same(dig.id(), "cover " + one.id().name(), one.cover()));
         }
         totals("", assessment.digging().total());

@@ -91,8 +91,7 @@ class TernHillTest {
                 .map(zone -> Units.show(zone.flow(), UnitSystem.US))
                 .toList();
         assertEquals(
-                List.of("2.00 gpm", "6.46 gpm", "7.91 gpm", "1.37 gpm", "7.88 gpm", "0.93 gpm", "9.89 gpm"),
-                flows);
+                List.of("2.00 gpm", "6.46 gpm", "7.91 gpm", "1.37 gpm", "7.88 gpm", "0.93 gpm", "9.89 gpm"), flows);
         assertEquals("708.8 ft", Units.show(hill.assessment().trenching().trenches(), UnitSystem.US));
     }
 

@@ -103,7 +103,9 @@ record SurfacePlot(Plot plot, Given given) {
         return new KeepOff(
                 lines.stream().map(line -> along(line, Point::xM)).toArray(double[][]::new),
                 lines.stream().map(line -> along(line, Point::yM)).toArray(double[][]::new),
-                lines.stream().mapToDouble(line -> nearM + line.doubt().metres()).toArray());
+                lines.stream()
+                        .mapToDouble(line -> nearM + line.doubt().metres())
+                        .toArray());
     }
 
     private static double[] along(GroundLine line, ToDoubleFunction<Point> of) {

@@ -211,7 +211,7 @@ final class ScheduleLedger {
     }
 
     private Step rain(ZoneMonth row, boolean dry) {
-                Optional<Length> fallen = climate().month(row.month()).rain();
+        Optional<Length> fallen = climate().month(row.month()).rain();
         if (dry || fallen.isEmpty()) {
             String text =
                     dry ? "rain: the week that asks for most is one without" : "rain: none is stated for this place";

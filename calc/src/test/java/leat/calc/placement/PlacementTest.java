@@ -1,16 +1,14 @@
 package leat.calc.placement;
 
-import static leat.model.plan.Parts.polyline;
+import static leat.model.plan.Parts.*;
 import static leat.model.plan.Parts.conduit;
 import static leat.model.plan.Parts.existingService;
-import static leat.model.plan.Parts.*;
+import static leat.model.plan.Parts.polyline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import leat.model.geometry.Polyline;
-import leat.model.site.ExistingService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -27,6 +25,7 @@ import leat.model.fault.InvalidValueException;
 import leat.model.finding.Bound;
 import leat.model.finding.Status;
 import leat.model.geometry.Point;
+import leat.model.geometry.Polyline;
 import leat.model.id.HeadId;
 import leat.model.id.SurfaceId;
 import leat.model.plan.Aspect;
@@ -36,6 +35,7 @@ import leat.model.plan.Place;
 import leat.model.plan.Yard;
 import leat.model.quantity.Flow;
 import leat.model.quantity.Ratio;
+import leat.model.site.ExistingService;
 import leat.model.water.Head;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -105,9 +105,7 @@ class PlacementTest {
         Yard placed = place(lined, "spray-3_7", "spray-2_4").yard();
         var gas = new Polyline(List.of(new Point(4, -5), new Point(6, 25)));
         for (Head head : placed.water().heads()) {
-            assertTrue(
-                    gas.nearest(head.at()).distanceM(head.at()) >= 0.65,
-                    head.toString());
+            assertTrue(gas.nearest(head.at()).distanceM(head.at()) >= 0.65, head.toString());
             assertTrue(Math.abs(head.at().xM() - 8) >= 0.45, head.toString());
         }
         assertEquals(rulesBroken(place(bare, "spray-3_7", "spray-2_4").yard()), rulesBroken(placed));

@@ -101,7 +101,9 @@ class TrenchReviewTest {
         assertEquals(3, found.size(), found.toString());
         expect("trench.service", feet(1), found.get(0));
         expect("trench.hole", feet(1), found.get(1));
-        assertEquals("manifold box, near existing service gas", found.get(1).subject().toString());
+        assertEquals(
+                "manifold box, near existing service gas",
+                found.get(1).subject().toString());
         expect("trench.by-hand", feet(90), found.get(2));
         assertTrue(found.get(2).advice().endsWith("by hand in T"), found.get(2).advice());
     }

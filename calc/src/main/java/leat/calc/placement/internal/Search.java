@@ -21,13 +21,13 @@ public final class Search {
     private static final double STEP_OVER_RADIUS = 1.0 / 3;
 
     /** Heads at first stand these shares of a throw apart: where a throw does not fit the sides, less often does. */
-    private static final double[] SPACINGS = {1, 0.85};
+    private static final double[] SPACINGS = {1, 0.85, 0.7};
 
     private static final int MOST_SPOTS = 1500;
     private static final int MOST_HEADS = 500;
 
-    /** Starts beyond the best four are not improved. */
-    private static final int IMPROVED = 4;
+    /** Starts beyond the best six are not improved. */
+    private static final int IMPROVED = 6;
 
     /** A change must lower the cost by this much; regular rows are worth more than a hundredth. */
     private static final double WORTH = 0.01;
