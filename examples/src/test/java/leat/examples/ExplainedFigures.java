@@ -169,7 +169,9 @@ final class ExplainedFigures {
         for (LoadFigures load : assessment.wiring().loads()) {
             same(load.id(), "current", load.current());
             load.drop().ifPresent(drop -> same(load.id(), "drop", drop));
+            load.voltage().ifPresent(voltage -> same(load.id(), "voltage", voltage));
         }
+        assessment.wiring().transformers().forEach(one -> same(one.id(), "load", one.loaded()));
         for (CableFigures cable : assessment.wiring().cables()) {
             cable.current().ifPresent(current -> same(cable.id(), "current", current));
             cable.lost().ifPresent(lost -> same(cable.id(), "drop", lost));

@@ -64,7 +64,7 @@ class TernHillTest {
     @Test
     void theSizeOfThePlan() {
         WaterSystem water = hill.yard().water();
-        assertEquals(38, water.heads().size());
+        assertEquals(37, water.heads().size());
         assertEquals(7, water.zones().size());
         assertEquals(
                 2,
@@ -91,8 +91,8 @@ class TernHillTest {
                 .map(zone -> Units.show(zone.flow(), UnitSystem.US))
                 .toList();
         assertEquals(
-                List.of("2.00 gpm", "6.46 gpm", "7.91 gpm", "1.37 gpm", "7.88 gpm", "0.93 gpm", "9.89 gpm"), flows);
-        assertEquals("708.8 ft", Units.show(hill.assessment().trenching().trenches(), UnitSystem.US));
+                List.of("2.00 gpm", "7.06 gpm", "8.07 gpm", "1.06 gpm", "7.42 gpm", "0.93 gpm", "9.90 gpm"), flows);
+        assertEquals("719.2 ft", Units.show(hill.assessment().trenching().trenches(), UnitSystem.US));
     }
 
     @Tag("law")
@@ -169,8 +169,11 @@ class TernHillTest {
     void halfThePressureStarvesHeads() {
         Yard weak = Damage.halfThePressure(hill.yard());
         // Less flow also takes longer than the hours of the peak week.
-        Set<String> expected = new TreeSet<>(
-                Set.of("coverage.two: surface back lawn", "coverage.two: surface meadow", "watering.hours: the yard"));
+        Set<String> expected = new TreeSet<>(Set.of(
+                "coverage.one: surface kitchen bed",
+                "coverage.two: surface back lawn",
+                "coverage.two: surface meadow",
+                "watering.hours: the yard"));
         Assessment assessment = Example.assess(weak);
         for (Head head : weak.water().heads()) {
             Pressure least =
@@ -226,11 +229,7 @@ class TernHillTest {
     @Test
     void aDuctTooFullIsFound() {
         assertEquals(
-                Set.of(
-                        "power.breaker: cable house to court, conductor",
-                        "power.breaker: cable house to garden, conductor",
-                        "power.breaker: cable house to workshop, conductor",
-                        "power.fill.more: conduit old duct"),
+                Set.of("power.fill.more: conduit old duct"),
                 hill.newFindings(PowerDamage.filled(hill.yard(), "old duct", new WireGroup("4", 4))));
     }
 

@@ -18,12 +18,12 @@ class WholeYardTest {
         WholeYard.run(new PrintStream(bytes, false, StandardCharsets.UTF_8));
         assertEquals(
                 List.of(
-                        "heads: 12, zones: 1",
-                        "trenches: 255.7 ft, 7.56 yd3",
+                        "heads: 10, zones: 1",
+                        "trenches: 192.1 ft, 8.02 yd3",
                         "circuit garden: 7.1 A of 20.0 A",
-                        "materials: 51 lines",
-                        "stakes: 31",
-                        "busiest day: 62 min",
+                        "materials: 50 lines",
+                        "stakes: 30",
+                        "busiest day: 67 min",
                         "may be built as planned: yes, where local codes agree"),
                 bytes.toString(StandardCharsets.UTF_8).lines().toList());
     }
