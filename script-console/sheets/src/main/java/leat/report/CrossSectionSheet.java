@@ -75,7 +75,7 @@ final class CrossSectionSheet {
         for (TrenchKind kind : kinds) {
             double widthMm = CrossSection.widthMm(kind, scale, yard.units());
             double heightMm = CrossSection.heightMm(kind, scale, yard.units());
-            if (x + widthMm > field.right() && x > field.left() + PAD_MM) {
+            if (x + widthMm + PAD_MM > field.right() && x > field.left() + PAD_MM) {
                 x = field.left() + PAD_MM;
                 y += rowMm + GAP_MM;
                 rowMm = 0;

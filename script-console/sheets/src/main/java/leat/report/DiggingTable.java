@@ -39,7 +39,7 @@ final class DiggingTable {
                     Cell.small(dig.depth(), units),
                     Cell.text(laid(dig)),
                     Cell.text(covers(dig, units)),
-                    Cell.text(dig.byHand() ? "by hand" : "by hand or machine"),
+                    Cell.text(dig.byHand() ? "by hand" : ""),
                     Cell.text(dig.earth().label()),
                     Cell.figure(dig.bank(), units),
                     Cell.figure(dig.loose(), units),

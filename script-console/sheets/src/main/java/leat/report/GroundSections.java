@@ -25,7 +25,7 @@ final class GroundSections {
                 Section.of(Chapter.GROUND, TRENCHES, "Trench schedule")
                         .say("Depth is from finished grade to the bottom. What lies in a trench is named from the"
                                 + " bottom; a stroke parts one layer from the next, and cover is counted to the top of"
-                                + " each thing in the same order.")
+                                + " each thing in the same order. Where it does not say by hand, a machine may dig.")
                         .say(saving(digging.saving(), units))
                         .table("Trenches", trenches)
                         .table("All together", totals(digging, units))
@@ -41,7 +41,7 @@ final class GroundSections {
     static List<Section> of(Yard yard, ReportFigures figures) {
         Table trenches = new Schedules(yard, figures).trenches();
         return List.of(Section.of(Chapter.GROUND, TRENCHES, "Trench list")
-                .say("Depth is from finished grade to the bottom.")
+                .say("Depth is from finished grade to the bottom. Where it does not say by hand, a machine may dig.")
                 .table("", trenches)
                 .file("trenches.csv", trenches));
     }

@@ -207,7 +207,7 @@ final class Schedules {
                     Cell.small(trench.depth(), units),
                     Cell.names(trench.contents().stream()),
                     Cell.text(waters(trench)),
-                    Cell.text(trench.byHand() ? "by hand" : "by hand or machine"),
+                    Cell.text(trench.byHand() ? "by hand" : ""),
                     Cell.when(trench.phase())));
         }
         return new Table(columns, rows);
