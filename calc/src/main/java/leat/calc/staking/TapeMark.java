@@ -6,7 +6,7 @@ import leat.model.geometry.Point;
 /**
  * A fixed place to hold the end of a tape at.
  *
- * @param name such as {@code house, north-east corner} or {@code lot corner 1}
+ * @param name such as {@code house, NE corner} or {@code lot corner 1}
  */
 public record TapeMark(String name, Point at) {
 

@@ -19,9 +19,7 @@ final class TapeMarks {
     /** A corner turns by more than this; the sides of what is drawn round turn by less. */
     private static final double LEAST_TURN_RAD = Math.toRadians(20);
 
-    private static final String[] EIGHTHS = {
-        "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"
-    };
+    private static final String[] EIGHTHS = {"N", "NE", "E", "SE", "S", "SW", "W", "NW"};
 
     private TapeMarks() {}
 

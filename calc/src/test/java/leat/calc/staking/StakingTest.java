@@ -76,10 +76,10 @@ class StakingTest {
                 structure("tower", circle(at(30, 38), metres(2))));
         assertEquals(
                 List.of(
-                        "house, north-east corner",
-                        "house, north-west corner",
-                        "house, south-east corner",
-                        "house, south-west corner",
+                        "house, NE corner",
+                        "house, NW corner",
+                        "house, SE corner",
+                        "house, SW corner",
                         "lot corner 1",
                         "lot corner 2",
                         "lot corner 3",
@@ -175,8 +175,8 @@ class StakingTest {
                 level(at(6, 40), metres(-3)),
                 head("S1", 10, 17));
         TwoTapeTie tie = run(site).stakes().get(0).tie().orElseThrow();
-        TapeTo house = tie.first().mark().name().equals("house, south-west corner") ? tie.first() : tie.second();
-        assertEquals("house, south-west corner", house.mark().name());
+        TapeTo house = tie.first().mark().name().equals("house, SW corner") ? tie.first() : tie.second();
+        assertEquals("house, SW corner", house.mark().name());
         assertEquals(4, house.level().metres(), 1e-9);
         assertEquals(5, house.straight().metres(), 1e-6);
     }
