@@ -1,13 +1,11 @@
 package leat.calc.placement.internal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,7 +63,8 @@ public final class Search {
         List<Offer> left = new ArrayList<>();
         Layout best = choose(offers, left);
         new Evening(plot, spots, reserveRatio, best, lattice, effort, this::stops).run();
-        return new Found(Found.standsOf(best.chosen()), best.missing(), leastHeads(left), cutShort);
+        return new Found(
+                Found.standsOf(best.chosen()), best.missing(), HeadBound.least(plot, given, pools(), left), cutShort);
     }
 
     /** @param left gets the families that were not tried */
@@ -121,14 +120,13 @@ public final class Search {
      */
     private boolean isHopeless(Offer offer) {
         Trial best = Collections.min(trials, Search::compare);
-        double areas = plot.wanted() * plot.targetCells() / cellsWithinReach(offer);
+        double areas = plot.wanted() * plot.targetCells() / HeadBound.cellsWithinReach(plot, offer);
         return best.layout.missing() == 0 && Math.log(2 * areas) > best.cost;
     }
 
-    /** More cells than any head of the family reaches. */
-    private double cellsWithinReach(Offer offer) {
-        double radiusCells = offer.radiusM() / plot.grid().cellM() + 1;
-        return Math.PI * radiusCells * radiusCells;
+    /** Of the families that were tried; starts of one family share theirs. */
+    private List<Pool> pools() {
+        return trials.stream().map(Trial::pool).distinct().toList();
     }
 
     private Pool pool(Offer offer) {
@@ -329,44 +327,5 @@ public final class Search {
     private boolean stops() {
         cutShort |= stopped.getAsBoolean();
         return cutShort;
-    }
-
-    /**
-     * No choice among the heads considered can do with fewer. Each reach that is wanted costs at least one over the most that
-     * any head reaching that cell reaches; the sum is a feasible point of the dual of the covering program.
-     */
-    private int leastHeads(List<Offer> left) {
-        int[] most = new int[plot.targetCells()];
-        int[] times = new int[plot.targetCells()];
-        for (Offer offer : left) {
-            Arrays.fill(most, Math.max(most.length == 0 ? 0 : most[0], (int) cellsWithinReach(offer)));
-            Arrays.fill(times, plot.wanted());
-        }
-        for (Trial trial : trials) {
-            for (Candidate one : trial.pool.candidates()) {
-                each(one.bits(), cell -> {
-                    most[cell] = Math.max(most[cell], one.reached());
-                    times[cell]++;
-                });
-            }
-        }
-        int[] has = new int[plot.targetCells()];
-        for (int head = 0; head < given.count(); head++) {
-            each(given.bits(head), cell -> has[cell]++);
-        }
-        double least = 0;
-        for (int cell = 0; cell < most.length; cell++) {
-            int wanted = Math.min(plot.wanted() - has[cell], times[cell]);
-            least += wanted > 0 ? (double) wanted / most[cell] : 0;
-        }
-        return (int) Math.ceil(least - 1e-6);
-    }
-
-    private static void each(long[] bits, IntConsumer action) {
-        for (int word = 0; word < bits.length; word++) {
-            for (long left = bits[word]; left != 0; left &= left - 1) {
-                action.accept((word << 6) + Long.numberOfTrailingZeros(left));
-            }
-        }
     }
 }
