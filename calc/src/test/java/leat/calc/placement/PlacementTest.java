@@ -1,15 +1,21 @@
 package leat.calc.placement;
 
 import static leat.model.plan.Parts.*;
+import static leat.model.plan.Parts.circle;
 import static leat.model.plan.Parts.conduit;
 import static leat.model.plan.Parts.existingService;
+import static leat.model.plan.Parts.paving;
+import static leat.model.plan.Parts.polygon;
 import static leat.model.plan.Parts.polyline;
+import static leat.model.plan.Parts.pond;
+import static leat.model.plan.Parts.rectangle;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeMap;
@@ -32,6 +38,7 @@ import leat.model.plan.Aspect;
 import leat.model.plan.Outline;
 import leat.model.plan.Part;
 import leat.model.plan.Place;
+import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.quantity.Flow;
 import leat.model.quantity.Ratio;
@@ -109,6 +116,27 @@ class PlacementTest {
             assertTrue(Math.abs(head.at().xM() - 8) >= 0.45, head.toString());
         }
         assertEquals(rulesBroken(place(bare, "spray-3_7", "spray-2_4").yard()), rulesBroken(placed));
+    }
+
+    /** Beside a terrace a nozzle can only be turned down, and then waters too fast to run with the others: it is not chosen. */
+    @Test
+    @Tag("law")
+    void headsOfALawnCanRunTogether() {
+        Yard yard = metric(
+                lawn("lawn", polygon(at(0, 12), at(0, 24), at(13.5, 24), at(13.5, 12))),
+                paving("terrace", rectangle(at(0, 9), metres(8), metres(3))),
+                pond("pond", circle(at(12, 17), metres(1.5))));
+        Proposal placed = place(yard);
+        assertEquals(Status.COMPLETE, placed.status());
+        Site site = TABLES.siteOf(placed.yard());
+        double[] rates = placed.yard().water().heads().stream()
+                .mapToDouble(head ->
+                        site.catalog().head(head.family()).referenceFlow(head).si()
+                                / head.sector().orElseThrow().area().si())
+                .sorted()
+                .toArray();
+        double mostRatio = site.rules().get("zoning.precipitation").limit().si();
+        assertTrue(rates[rates.length - 1] <= mostRatio * rates[0], () -> Arrays.toString(rates));
     }
 
     /** Where nothing else will do, a head may stand on a line: reach counts for more. */

@@ -3,6 +3,9 @@ package leat.calc.wiring;
 import static leat.model.plan.Parts.at;
 import static leat.model.plan.Parts.feet;
 import static leat.model.plan.Parts.outlet;
+import static leat.model.plan.Parts.panel;
+import static leat.model.plan.Parts.yard;
+import static leat.model.quantity.UnitSystem.US;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -18,6 +21,7 @@ import leat.model.id.ConduitId;
 import leat.model.id.ControllerId;
 import leat.model.id.LuminaireId;
 import leat.model.plan.Aspect;
+import leat.model.plan.Part;
 import leat.model.plan.Site;
 import leat.model.plan.Yard;
 import leat.model.power.Cable;
@@ -96,6 +100,27 @@ class WiringTest {
                                 !house.region().contains(point) || isOnWall(point), () -> point + " is indoors"));
             }
         }
+    }
+
+    /** The panel hangs at the far corner of the house: the wire runs indoors to the wall that the outlet is at, and is hardly dug in. */
+    @Test
+    @Tag("law")
+    void wiresLeaveTheBuildingWhereTheyAreWanted() {
+        List<Part> parts = WiredYard.ground();
+        parts.add(panel("house", at(12, 12)).spareWays(1).inside("house"));
+        parts.add(outlet("porch", at(46, 41)));
+        Yard yard = yard("Plot").units(US).with(parts.toArray(Part[]::new));
+        Yard wiredYard = Wiring.run(WiredYard.siteOf(yard), WiringParameters.defaults(), Progress.NONE)
+                .yard();
+        Cable cable = wiredYard.power().powerCables().stream()
+                .filter(one -> one.to().name().equals("porch"))
+                .findFirst()
+                .orElseThrow();
+        double dugM = cable.conduits().stream()
+                .mapToDouble(id ->
+                        wiredYard.power().conduit(id).orElseThrow().route().lengthM())
+                .sum();
+        assertTrue(dugM < 1, () -> cable + " is " + dugM + " m in conduits");
     }
 
     private static boolean isOnWall(Point point) {
