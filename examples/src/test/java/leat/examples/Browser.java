@@ -105,14 +105,17 @@ final class Browser implements AutoCloseable {
                 .toList();
     }
 
-    /** Addresses of everything that was asked for since the last call. */
+    /** Addresses of everything that was asked for since the last call, but for what the browser wants for its own first page. */
     List<String> requests() {
         List<String> addresses = new ArrayList<>();
         for (LogEntry entry : driver.manage().logs().get(LogType.PERFORMANCE)) {
             Map<String, Object> event = inner(new Json().toType(entry.getMessage(), Json.MAP_TYPE), "message");
             if ("Network.requestWillBeSent".equals(event.get("method"))) {
-                addresses.add(
-                        String.valueOf(inner(inner(event, "params"), "request").get("url")));
+                String address =
+                        String.valueOf(inner(inner(event, "params"), "request").get("url"));
+                if (!address.startsWith("chrome:")) { // which no page of ours can ask for
+                    addresses.add(address);
+                }
             }
         }
         return addresses;
