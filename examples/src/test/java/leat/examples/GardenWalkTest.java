@@ -3,6 +3,7 @@ package leat.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import leat.calc.wiring.LoadFigures;
 import leat.calc.wiring.TransformerFigures;
@@ -53,6 +54,13 @@ class GardenWalkTest {
         TransformerFigures garden =
                 wiring().transformer(new TransformerId("garden")).orElseThrow();
         assertEquals(garden.loaded(), walk.assessment().why("garden", "load").value());
+    }
+
+    @Test
+    void theReportWarnsOfLowVoltageToo() {
+        String page = new String(walk.outcome().files().get("report.html"), StandardCharsets.UTF_8);
+        assertTrue(page.contains("Low-voltage lights"));
+        assertTrue(page.contains("Licensed electrician and permits"));
     }
 
     @Test

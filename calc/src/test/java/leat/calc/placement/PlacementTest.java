@@ -118,7 +118,7 @@ class PlacementTest {
         assertEquals(rulesBroken(place(bare, "spray-3_7", "spray-2_4").yard()), rulesBroken(placed));
     }
 
-    /** Beside a terrace a nozzle can only be turned down, and then waters too fast to run with the others: it is not chosen. */
+    /** A nozzle turned down beside the terrace would water too fast to run with the others. */
     @Test
     @Tag("law")
     void headsOfALawnCanRunTogether() {

@@ -78,6 +78,7 @@ final class Hazards {
         add("GFCI and RCD protection", power);
         add("Equipment grounding and bonding", power);
         add("Low-voltage valve wiring", valves);
+        add("Low-voltage lights", !yard.power().transformers().isEmpty());
         add("Wet places, pools and ponds", pond);
         add("Lightning", valves || power);
     }
