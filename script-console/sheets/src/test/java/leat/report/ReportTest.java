@@ -194,6 +194,10 @@ class ReportTest {
         met.addAll(Hazards.in(MillCroft.yardByHand()));
         met.addAll(Hazards.in(
                 Parts.yard("High").with(Parts.mains("street", Parts.at(0, 0)).staticPressure(Parts.psi(95)))));
+        met.addAll(Hazards.in(Parts.yard("Walk")
+                .with(
+                        Parts.panel("house", Parts.at(0, 0)).spareWays(1),
+                        Parts.transformer("garden").at(Parts.at(1, 1)).rating(Parts.watts(100)))));
         assertEquals(new TreeSet<>(Cautions.topics()), met);
         assertEquals(List.of(), Hazards.in(Yard.empty("Bare Ground", UnitSystem.US)));
     }
